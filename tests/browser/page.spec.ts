@@ -42,8 +42,8 @@ test('the bundled typeface loads and sets figures in equal widths', async ({ pag
     document.body.append(line);
     line.style.font = face;
     line.style.fontVariantNumeric = 'tabular-nums';
-    const each = [...'0123456789'].map((figure) => {
-      line.textContent = figure.repeat(10);
+    const each = Array.from({ length: 10 }, (_, figure) => {
+      line.textContent = String(figure).repeat(10);
       return line.getBoundingClientRect().width;
     });
     return { faces: loaded.length, each };
