@@ -17,6 +17,10 @@ const everywhere = [
     message: 'Text becomes markup only through lit templates or DOM nodes, never through a string.',
   },
   {
+    selector: 'TemplateElement[value.raw=/<[^>]*\\sstyle=/], ImportDeclaration[source.value=/style-map/]',
+    message: 'The content policy refuses style attributes: use a class, or set a property of element.style.',
+  },
+  {
     selector: 'CatchClause > BlockStatement[body.length=0]',
     message: 'Say or do something about what was caught.',
   },

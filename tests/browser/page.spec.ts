@@ -1,10 +1,9 @@
 import { expect, test } from '@playwright/test';
+import { listenTo } from './console.ts';
 
 test('the page opens without a word on the console and asks no other server for anything', async ({ page, baseURL }) => {
-  const said: string[] = [];
+  const said = listenTo(page);
   const foreign: string[] = [];
-  page.on('console', (message) => said.push(message.text()));
-  page.on('pageerror', (error) => said.push(error.message));
   page.on('request', (request) => {
     const url = request.url();
     if (!url.startsWith(baseURL ?? '') && !/^(data|blob):/.test(url)) foreign.push(url);
