@@ -1,7 +1,9 @@
-import tseslint from 'typescript-eslint';
+import tseslint from 'typescript-eslint'
 
 /** Folders whose results must be the same on every machine and on every run. */
-const deterministic = ['physics', 'colour', 'press', 'measure', 'lesson', 'drill'].map((folder) => `src/${folder}/**/*.ts`);
+const deterministic = ['physics', 'colour', 'press', 'measure', 'lesson', 'drill'].map(
+  (folder) => `src/${folder}/**/*.ts`,
+)
 
 const everywhere = [
   {
@@ -25,10 +27,11 @@ const everywhere = [
     message: 'Say or do something about what was caught.',
   },
   {
-    selector: ':matches(ImportDeclaration, ExportNamedDeclaration, ExportAllDeclaration)[source.value=/^\\.\\.?\\u002F(?!.*\\.[a-z0-9]+(\\?.*)?$)/]',
+    selector:
+      ':matches(ImportDeclaration, ExportNamedDeclaration, ExportAllDeclaration)[source.value=/^\\.\\.?\\u002F(?!.*\\.[a-z0-9]+(\\?.*)?$)/]',
     message: 'A relative import names its file in full, with the extension.',
   },
-];
+]
 
 const noClock = [
   {
@@ -43,7 +46,7 @@ const noClock = [
     selector: 'MemberExpression[object.name="Math"][property.name="random"], Identifier[name="crypto"]',
     message: 'All chance comes from the one seeded source, src/physics/random.ts.',
   },
-];
+]
 
 export default tseslint.config(
   { ignores: ['dist', 'coverage', 'test-results', 'playwright-report'] },
@@ -54,7 +57,7 @@ export default tseslint.config(
     linterOptions: { reportUnusedDisableDirectives: 'error' },
     rules: {
       'no-empty': 'error',
-      'eqeqeq': 'error',
+      eqeqeq: 'error',
       'no-restricted-syntax': ['error', ...everywhere],
       '@typescript-eslint/consistent-type-imports': 'error',
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
@@ -73,7 +76,16 @@ export default tseslint.config(
     files: deterministic,
     rules: {
       'no-restricted-syntax': ['error', ...everywhere, ...noClock],
-      'no-restricted-globals': ['error', 'process', 'Buffer', 'window', 'document', 'navigator', 'localStorage', 'fetch'],
+      'no-restricted-globals': [
+        'error',
+        'process',
+        'Buffer',
+        'window',
+        'document',
+        'navigator',
+        'localStorage',
+        'fetch',
+      ],
     },
   },
-);
+)

@@ -1,10 +1,10 @@
-import { createServer } from 'node:net';
-import { defineConfig } from '@playwright/test';
-import { chromiumFlags } from './tests/browser/chromium.ts';
+import { createServer } from 'node:net'
+import { defineConfig } from '@playwright/test'
+import { chromiumFlags } from './tests/browser/chromium.ts'
 
 // The workers read this file again and must find the port that the first reading chose.
-const port = (process.env['TACKSTAIR_PORT'] ??= await freePort());
-const executablePath = process.env['TACKSTAIR_CHROMIUM'];
+const port = (process.env['TACKSTAIR_PORT'] ??= await freePort())
+const executablePath = process.env['TACKSTAIR_CHROMIUM']
 
 export default defineConfig({
   testDir: 'tests/browser',
@@ -25,13 +25,13 @@ export default defineConfig({
     url: `http://127.0.0.1:${port}/`,
     reuseExistingServer: false,
   },
-});
+})
 
 async function freePort(): Promise<string> {
-  const server = createServer();
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-  const address = server.address();
-  await new Promise((resolve) => server.close(resolve));
-  if (address === null || typeof address === 'string') throw new Error('The system gave no port to serve the page on.');
-  return String(address.port);
+  const server = createServer()
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
+  const address = server.address()
+  await new Promise((resolve) => server.close(resolve))
+  if (address === null || typeof address === 'string') throw new Error('The system gave no port to serve the page on.')
+  return String(address.port)
 }

@@ -1,5 +1,5 @@
-import './ui/font.css';
+import './ui/font.css'
 
-const heading = document.createElement('h1');
-heading.textContent = document.title;
-document.body.append(heading);
+const heading = document.createElement('h1')
+heading.textContent = document.title
+document.body.append(heading)

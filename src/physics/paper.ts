@@ -31,11 +31,51 @@ export const paperModulus = 10
  * where the trade sees it pick. wetLoss: direction published (water weakens the surface), number chosen.
  */
 export const papers = {
-  coated: paper('coated', { surfaceStrength: 60, contactRate: 2.5, holdLimit: 0.8, settingGain: 0.3, settingTime: 0.8, evenness: 4.5, wetLoss: 0.02 }),
-  'light-weight coated': paper('light-weight coated', { surfaceStrength: 50, contactRate: 2, holdLimit: 1, settingGain: 0.35, settingTime: 0.6, evenness: 4, wetLoss: 0.03 }),
-  uncoated: paper('uncoated', { surfaceStrength: 48, contactRate: 1.2, holdLimit: 1.6, settingGain: 0.4, settingTime: 0.4, evenness: 3.8, wetLoss: 0.04 }),
-  'weak uncoated': paper('weak uncoated', { surfaceStrength: 26, contactRate: 1.2, holdLimit: 1.6, settingGain: 0.4, settingTime: 0.4, evenness: 3.8, wetLoss: 0.04 }),
-  newsprint: paper('newsprint', { surfaceStrength: 32, contactRate: 0.8, holdLimit: 2.5, settingGain: 0.5, settingTime: 0.3, evenness: 3.5, wetLoss: 0.05 }),
+  coated: paper('coated', {
+    surfaceStrength: 60,
+    contactRate: 2.5,
+    holdLimit: 0.8,
+    settingGain: 0.3,
+    settingTime: 0.8,
+    evenness: 4.5,
+    wetLoss: 0.02,
+  }),
+  'light-weight coated': paper('light-weight coated', {
+    surfaceStrength: 50,
+    contactRate: 2,
+    holdLimit: 1,
+    settingGain: 0.35,
+    settingTime: 0.6,
+    evenness: 4,
+    wetLoss: 0.03,
+  }),
+  uncoated: paper('uncoated', {
+    surfaceStrength: 48,
+    contactRate: 1.2,
+    holdLimit: 1.6,
+    settingGain: 0.4,
+    settingTime: 0.4,
+    evenness: 3.8,
+    wetLoss: 0.04,
+  }),
+  'weak uncoated': paper('weak uncoated', {
+    surfaceStrength: 26,
+    contactRate: 1.2,
+    holdLimit: 1.6,
+    settingGain: 0.4,
+    settingTime: 0.4,
+    evenness: 3.8,
+    wetLoss: 0.04,
+  }),
+  newsprint: paper('newsprint', {
+    surfaceStrength: 32,
+    contactRate: 0.8,
+    holdLimit: 2.5,
+    settingGain: 0.5,
+    settingTime: 0.3,
+    evenness: 3.5,
+    wetLoss: 0.05,
+  }),
 } satisfies Record<string, Paper>
 
 export type PaperName = keyof typeof papers

@@ -11,7 +11,7 @@ import { paperModulus } from './paper.ts'
 /** ln(F/S) at the ends of the table: below, the chance falls as (F/S)^10; above, every spot picks. */
 const lowest = -3
 const highest = 6
-const step = 1 / 64
+const step = 1 / 40
 const points = Math.round((highest - lowest) / step) + 1
 
 interface PickTable {
@@ -29,10 +29,10 @@ const tables = new Map<number, PickTable>()
  */
 export function integratePick(lnRatio: number, evenness: number): { chance: number; slope: number } {
   const power = paperModulus / evenness
-  const du = 1 / 64
+  const du = 1 / 8
   let chance = 0
   let slope = 0
-  for (let u = -60; u <= 5; u += du) {
+  for (let u = -40; u <= 5; u += du) {
     const load = Math.exp(paperModulus * lnRatio + power * u)
     const density = Math.exp(u - Math.exp(u)) * du
     chance -= density * Math.expm1(-load)

@@ -21,7 +21,11 @@ function inventory(line: Line, trains: readonly Train[]): Float64Array {
 
 /** The largest error of any ink's balance over one revolution, relative to all of that ink on the press. */
 export function balanceError(
-  line: Line, before: readonly Train[], after: readonly Train[], turns: readonly Turn[], printed: Sheet,
+  line: Line,
+  before: readonly Train[],
+  after: readonly Train[],
+  turns: readonly Turn[],
+  printed: Sheet,
 ): number {
   const start = inventory(line, before)
   const end = inventory(line, after)

@@ -101,7 +101,8 @@ function nextStage(run: Run, print: CellPrint, index: number, strengths: CellStr
       const thickness = before[layer][cell]
       if (thickness === 0) continue
       const setting = m * lnOnePlus(unit.below[layer].rise / (1 + wet))
-      const strength = films[layer] + perLnThickness * lnOfBits(bits[layer][cell]) + setting + strengths.planes[layer][cell]
+      const strength =
+        films[layer] + perLnThickness * lnOfBits(bits[layer][cell]) + setting + strengths.planes[layer][cell]
       if (strength < weakest) {
         weakest = strength
         plane = layer

@@ -68,7 +68,12 @@ export function lineOf(setUp: SetUp): Line {
       startingStore: startingStore(setUp, index),
     }
   })
-  return { paper, units, lnTack: Float64Array.from(inks, (ink) => Math.log(ink.tack)), pickChance: pickChance(paper.evenness) }
+  return {
+    paper,
+    units,
+    lnTack: Float64Array.from(inks, (ink) => Math.log(ink.tack)),
+    pickChance: pickChance(paper.evenness),
+  }
 }
 
 /** ln of the factors of the film of unit `index`, `seconds` after it left its blanket, but for tack, thickness and setting. */

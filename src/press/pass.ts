@@ -10,8 +10,16 @@ import { leavingShare } from './stack.ts'
  * ink on the blanket from `at` on; `film` is their sum. What leaves is exactly what the blanket keeps (see liftedInk).
  */
 export function passPatch(
-  unit: Unit, before: Sheet, from: number, after: Sheet, patch: number,
-  stack: Stack, parting: Parting, blanket: Float64Array, at: number, film: number,
+  unit: Unit,
+  before: Sheet,
+  from: number,
+  after: Sheet,
+  patch: number,
+  stack: Stack,
+  parting: Parting,
+  blanket: Float64Array,
+  at: number,
+  film: number,
 ): void {
   const { inks } = before
   const { contact, torn } = parting
@@ -24,7 +32,9 @@ export function passPatch(
     const thickness = before.thickness[source]
     const leaves =
       contact * torn +
-      (weight > 0 ? (lifting * (weightBelow + weight * leavingShare(thickness, before.held[source]))) / stack.weight : 0)
+      (weight > 0
+        ? (lifting * (weightBelow + weight * leavingShare(thickness, before.held[source]))) / stack.weight
+        : 0)
     weightBelow += weight
     after.thickness[target] = thickness * (1 - leaves)
     // Held ink leaves only with the paper itself.

@@ -24,7 +24,15 @@ export function intervalAt(kind: PressKind, speed: number): number {
 
 /** A press as it stands when nothing has been changed. */
 export function usualPress(kind: PressKind, speed = usualSpeed[kind]): Press {
-  return { kind, speed, interval: intervalAt(kind, speed), temperature: referenceTemperature, dampening: 1, waterless: false }
+  return {
+    kind,
+    speed,
+    interval: intervalAt(kind, speed),
+    intervalPinned: false,
+    temperature: referenceTemperature,
+    dampening: 1,
+    waterless: false,
+  }
 }
 
 /** An ink with the usual film and coverage. */

@@ -67,7 +67,9 @@ export function liftedShares(account: NipAccount): number[] {
 
 /** All pairs of units, the earlier first. */
 export function pairs(units: number): [number, number][] {
-  return Array.from({ length: units }, (_, later) => Array.from({ length: later }, (_, earlier): [number, number] => [earlier, later])).flat()
+  return Array.from({ length: units }, (_, later) =>
+    Array.from({ length: later }, (_, earlier): [number, number] => [earlier, later]),
+  ).flat()
 }
 
 /** um of its own ink that a unit leaves on bare paper, settled alone: x = R - 2 y, so y = (R - x) / 2. */
@@ -78,10 +80,13 @@ function filmOnBare(run: Run, unit: number): number {
 
 /** Share of a patch's area torn at one unit or another. */
 function tornShare(run: Run, patch: number): number {
-  return 1 - run.line.units.reduce((whole, unit) => {
-    const { contact, torn } = nipAccount(run, unit.index, patch)
-    return whole * (1 - contact * torn)
-  }, 1)
+  return (
+    1 -
+    run.line.units.reduce((whole, unit) => {
+      const { contact, torn } = nipAccount(run, unit.index, patch)
+      return whole * (1 - contact * torn)
+    }, 1)
+  )
 }
 
 /** Names of the units' inks that print in a patch, first to last. */

@@ -30,7 +30,13 @@ export interface Run {
 export function runPress(setUp: SetUp): Run {
   const line = lineOf(setUp)
   const settled = settleLine(line)
-  if (setUp.reading === 'settled') return print(setUp, line, settled.map((unit) => unit.train), 1)
+  if (setUp.reading === 'settled')
+    return print(
+      setUp,
+      line,
+      settled.map((unit) => unit.train),
+      1,
+    )
   const trains = startingTrains(line, settled)
   return print(setUp, line, trains, setUp.reading === 'first' ? 1 : setUp.reading.sheet)
 }
@@ -79,7 +85,7 @@ export function filmAlone(line: Line, unit: Unit): number {
   const lnPull = unit.startingStore.reduce((sum, share, ink) => sum + share * line.lnTack[ink], unit.blanketTerm)
   const parting = emptyParting()
   let film = 0.5 * unit.film
-  for (let change = 1; change > settledWithin; ) {
+  for (let change = 1; change > settledWithin;) {
     part(surface, { weight: 0, thickness: 0 }, film, lnPull, parting)
     const next = unit.film / (1 + 2 * parting.taken)
     change = Math.abs(next / film - 1)
@@ -100,7 +106,14 @@ function print(setUp: SetUp, line: Line, trains: Train[], sheets: number): Run {
       revolve(line, unit, trains[index], stages[index], stages[index + 1], turns[index])
     })
   }
-  return { setUp, line, sheets: stages, trains, turns, balance: balanceError(line, before, trains, turns, stages[stages.length - 1]) }
+  return {
+    setUp,
+    line,
+    sheets: stages,
+    trains,
+    turns,
+    balance: balanceError(line, before, trains, turns, stages[stages.length - 1]),
+  }
 }
 
 function copyTrain({ store, plate, blanket }: Train): Train {

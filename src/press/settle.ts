@@ -54,7 +54,13 @@ export function settleUnit(line: Line, unit: Unit, before: Sheet): Settled {
     for (const contact of contacts) {
       const film = contact.film
       if (film === 0) continue
-      part(surface, contact.stack, film, lnTackOf(line.lnTack, contact.brought, 0, film) + unit.blanketTerm, contact.parting)
+      part(
+        surface,
+        contact.stack,
+        film,
+        lnTackOf(line.lnTack, contact.brought, 0, film) + unit.blanketTerm,
+        contact.parting,
+      )
       if (contact.prints) turnPrinting(unit, contact, train.store)
       else turnIdle(line, contact)
       change = Math.max(change, Math.abs(contact.film / film - 1))
@@ -71,7 +77,14 @@ function contactOf(line: Line, unit: Unit, before: Sheet, patch: number, area: n
   const prints = printsIn(patch, unit.index)
   // A start of the right size: half the form roller's film, or as much soil as one break would lift.
   const brought = prints ? unit.startingStore.map((share) => 0.5 * unit.film * share) : stack.lifted.slice()
-  return { stack, parting: emptyParting(), area, prints, brought, film: brought.reduce((sum, amount) => sum + amount, 0) }
+  return {
+    stack,
+    parting: emptyParting(),
+    area,
+    prints,
+    brought,
+    film: brought.reduce((sum, amount) => sum + amount, 0),
+  }
 }
 
 /** X = (R s + 2 l) / (1 + 2 phi) */

@@ -32,6 +32,8 @@ export interface Press {
   speed: number
   /** s from one unit's nip to the next */
   interval: number
+  /** whether the interval was stated, and so does not follow from unit spacing and speed */
+  intervalPinned: boolean
   /** degC of every unit that states none of its own */
   temperature: number
   /** 0 none, 1 normal, at most 2, of every unit that states none of its own */

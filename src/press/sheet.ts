@@ -18,7 +18,13 @@ export interface Sheet {
 /** A sheet's arrays for `units` units printed with `inks` inks; no ink on it. */
 export function emptySheet(units: number, inks: number): Sheet {
   const films = (1 << units) * units
-  return { units, inks, amounts: new Float64Array(films * inks), thickness: new Float64Array(films), held: new Float64Array(films) }
+  return {
+    units,
+    inks,
+    amounts: new Float64Array(films * inks),
+    thickness: new Float64Array(films),
+    held: new Float64Array(films),
+  }
 }
 
 /** The film (um) of each ink in `patch`, all layers together. */

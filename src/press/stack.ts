@@ -19,7 +19,13 @@ export interface Stack {
 }
 
 export function emptyStack(units: number, inks: number): Stack {
-  return { weight: 0, thickness: 0, weights: new Float64Array(units), lifted: new Float64Array(inks), torn: new Float64Array(inks) }
+  return {
+    weight: 0,
+    thickness: 0,
+    weights: new Float64Array(units),
+    lifted: new Float64Array(inks),
+    torn: new Float64Array(inks),
+  }
 }
 
 /** Half of the free part of a film leaves when it breaks; the held part stays with the paper. Share of the film, 0 to 1/2. */
@@ -53,7 +59,10 @@ export function surveyStack(line: Line, unit: Unit, sheet: Sheet, patch: number,
     if (layer < unit.firstWet) continue
     const { term, rise } = unit.below[layer]
     const lnPull =
-      lnTackOf(lnTack, sheet.amounts, from, thickness) + term + thicknessTerm(thickness) + settingTerm(rise, stack.thickness)
+      lnTackOf(lnTack, sheet.amounts, from, thickness) +
+      term +
+      thicknessTerm(thickness) +
+      settingTerm(rise, stack.thickness)
     const weight = planeWeight(lnPull, paper.evenness)
     stack.weights[layer] = weight
     stack.weight += weight

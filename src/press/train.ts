@@ -71,7 +71,13 @@ export function revolve(line: Line, unit: Unit, train: Train, before: Sheet, aft
     const from = patchBefore(patch, unit.index)
     surveyStack(line, unit, before, from, stack)
     const lnPull = film > 0 ? lnTackOf(line.lnTack, brought, at, film) + unit.blanketTerm : 0
-    part({ paper: line.paper, lnStrength: unit.lnSurfaceStrength, pickChance: line.pickChance }, stack, film, lnPull, parting)
+    part(
+      { paper: line.paper, lnStrength: unit.lnSurfaceStrength, pickChance: line.pickChance },
+      stack,
+      film,
+      lnPull,
+      parting,
+    )
     passPatch(unit, before, from, after, patch, stack, parting, brought, at, film)
     for (let ink = 0; ink < inks; ink++) {
       blanket[at + ink] = brought[at + ink] * (1 - parting.taken) + liftedInk(parting, stack, ink)

@@ -1,28 +1,28 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import { checkImports } from './import-rules.ts';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { dirname, join } from 'node:path'
+import { afterEach, beforeEach, expect, test } from 'vitest'
+import { checkImports } from './import-rules.ts'
 
-let root: string;
+let root: string
 
 beforeEach(() => {
-  root = mkdtempSync(join(tmpdir(), 'imports-'));
-  mkdirSync(join(root, 'src'));
-});
+  root = mkdtempSync(join(tmpdir(), 'imports-'))
+  mkdirSync(join(root, 'src'))
+})
 
 afterEach(() => {
-  rmSync(root, { recursive: true });
-});
+  rmSync(root, { recursive: true })
+})
 
 function write(files: Record<string, string>): void {
   for (const [path, text] of Object.entries(files)) {
-    mkdirSync(dirname(join(root, path)), { recursive: true });
-    writeFileSync(join(root, path), text);
+    mkdirSync(dirname(join(root, path)), { recursive: true })
+    writeFileSync(join(root, path), text)
   }
 }
 
-const nip = { 'src/physics/nip.ts': 'export const nip = 1;' };
+const nip = { 'src/physics/nip.ts': 'export const nip = 1;' }
 
 test('imports that point the right way pass', async () => {
   write({
@@ -30,23 +30,23 @@ test('imports that point the right way pass', async () => {
     'src/press/unit.ts': "import { nip } from '../physics/nip.ts'; export const unit = nip;",
     'src/session/store.ts': "import { unit } from '../press/unit.ts'; export const store = unit;",
     'src/main.ts': "import { store } from './session/store.ts'; export default store;",
-  });
-  expect(await checkImports(root)).toEqual({ files: 4, imports: 3, problems: [] });
-});
+  })
+  expect(await checkImports(root)).toEqual({ files: 4, imports: 3, problems: [] })
+})
 
 test('having looked at nothing is a failure', async () => {
-  const { files, problems } = await checkImports(root);
-  expect(files).toBe(0);
-  expect(problems).toHaveLength(1);
-});
+  const { files, problems } = await checkImports(root)
+  expect(files).toBe(0)
+  expect(problems).toHaveLength(1)
+})
 
 test('the words may name the types that they put into words', async () => {
   write({
     'src/press/run.ts': 'export type Run = number;',
     'src/words/en.ts': "import type { Run } from '../press/run.ts'; export const en = (run: Run) => String(run);",
-  });
-  expect((await checkImports(root)).problems).toEqual([]);
-});
+  })
+  expect((await checkImports(root)).problems).toEqual([])
+})
 
 test('a style sheet and a worker are found', async () => {
   write({
@@ -54,14 +54,14 @@ test('a style sheet and a worker are found', async () => {
     'src/ui/page.ts': "import './page.css';",
     'src/press/worker.ts': 'export {};',
     'src/session/compute.ts': "import PressWorker from '../press/worker.ts?worker'; export const worker = PressWorker;",
-  });
-  expect((await checkImports(root)).problems).toEqual([]);
-});
+  })
+  expect((await checkImports(root)).problems).toEqual([])
+})
 
 interface Wrong {
-  what: string;
-  rule: string;
-  files: Record<string, string>;
+  what: string
+  rule: string
+  files: Record<string, string>
 }
 
 test.each<Wrong>([
@@ -147,9 +147,9 @@ test.each<Wrong>([
     files: { 'src/utils/sum.ts': 'export const sum = 1;' },
   },
 ])('an import $what is reported', async ({ rule, files }) => {
-  write(files);
-  expect((await checkImports(root)).problems).toContainEqual(expect.stringContaining(rule));
-});
+  write(files)
+  expect((await checkImports(root)).problems).toContainEqual(expect.stringContaining(rule))
+})
 
 test.each([
   ['pixi.js', 'session', 'only view draws with pixi'],
@@ -158,6 +158,6 @@ test.each([
   ['lit/directives/repeat.js', 'report', 'only ui builds elements with lit'],
   ['uplot', 'measure', 'what needs a page stays out of the core'],
 ])('%s is kept out of %s', async (library, folder, rule) => {
-  write({ [`src/${folder}/made.ts`]: `import '${library}';` });
-  expect((await checkImports(root)).problems).toContainEqual(expect.stringContaining(rule));
-});
+  write({ [`src/${folder}/made.ts`]: `import '${library}';` })
+  expect((await checkImports(root)).problems).toContainEqual(expect.stringContaining(rule))
+})
