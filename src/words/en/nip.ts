@@ -12,9 +12,9 @@ export const nip = {
   'nip.failed':
     'Only in {count, number} of {of, number} spots was the {ink} [[film|film]] the weakest; only there did it split and leave half of itself behind.',
   'nip.lifted':
-    'In {count, number} of {of, number} a film below was weaker, mostly the {weakest} ({weakestCount, number}): it split instead, what lay above it was [[lifting|lifted]] off with the blanket, and no {ink} was left there.',
+    'In {count, number} of {of, number} a film below was weaker, mostly the {weakest} ({weakestCount, number}): it split instead, part of it and all that lay above it was [[lifting|lifted]] off with the blanket, and no {ink} was left there.',
   'nip.lifted-one':
-    'In {count, number} of {of, number} the {weakest} below was weaker: it split instead, half of it was [[lifting|lifted]] off with the blanket, and no {ink} was left there.',
+    'In {count, number} of {of, number} the {weakest} below was weaker: it split instead, part of it was [[lifting|lifted]] off with the blanket, and no {ink} was left there.',
   'nip.torn':
     'In {count, number} of {of, number} spots the paper itself was the weakest: its surface was [[picking|picked]] off with all that lay on it.',
   'nip.open': 'In {count, number} of {of, number} spots the film was too thin to touch.',
