@@ -32,5 +32,7 @@ export function strongestFilter(read: Densities): DensityFilter {
 function densityThrough(weights: Spectrum, reflectance: Spectrum, filter: DensityFilter): number {
   const response = weightedSum(weights, reflectance) / weights.reduce((sum, weight) => sum + weight, 0)
   if (response > 0) return -Math.log10(response)
-  throw new RangeError(`The reflectance seen through the ${filter} filter is ${response}. A density needs some light, above 0.`)
+  throw new RangeError(
+    `The reflectance seen through the ${filter} filter is ${response}. A density needs some light, above 0.`,
+  )
 }

@@ -6,8 +6,7 @@ export type PublishedLab = readonly [number, number, number]
  * to the order of printing: MY is red, CY green, CM blue.
  */
 export type AimPatch =
-  | 'paper' | 'C' | 'M' | 'Y' | 'K' | 'MY' | 'CY' | 'CM' | 'CMY'
-  | 'CK' | 'MK' | 'YK' | 'MYK' | 'CYK' | 'CMK' | 'CMYK'
+  'paper' | 'C' | 'M' | 'Y' | 'K' | 'MY' | 'CY' | 'CM' | 'CMY' | 'CK' | 'MK' | 'YK' | 'MYK' | 'CYK' | 'CMK' | 'CMYK'
 
 export interface PublishedAims {
   readonly name: string
@@ -25,8 +24,10 @@ export const publishedAims: readonly PublishedAims[] = [
   {
     name: 'FOGRA27L',
     created: 'September 2003',
-    printCondition: 'Offset printing, according to ISO/DIS 12647-2:2004, OFCOM, paper type 1 or 2 = coated art, 115 g/m2, screen ruling 60 cm-1, positive-acting plates',
-    measurement: 'GretagMacbeth SpectroChart and SpectroScan, D50, 2 degree, geometry 45/0, no polarisation filter, white backing',
+    printCondition:
+      'Offset printing, according to ISO/DIS 12647-2:2004, OFCOM, paper type 1 or 2 = coated art, 115 g/m2, screen ruling 60 cm-1, positive-acting plates',
+    measurement:
+      'GretagMacbeth SpectroChart and SpectroScan, D50, 2 degree, geometry 45/0, no polarisation filter, white backing',
     Lab: {
       paper: [95.97, 0.5, -3.3],
       C: [55.16, -39.94, -50.74],
@@ -49,8 +50,10 @@ export const publishedAims: readonly PublishedAims[] = [
   {
     name: 'FOGRA29L',
     created: 'September 2003',
-    printCondition: 'Offset printing according to ISO/DIS 12647-2:2004, OFCOM, paper type 4 = white, uncoated, 120 g/m2, screen ruling 60 cm-1, positive-acting plates',
-    measurement: 'GretagMacbeth SpectroChart and SpectroScan, D50, 2 degree, geometry 45/0, no polarisation filter, white backing',
+    printCondition:
+      'Offset printing according to ISO/DIS 12647-2:2004, OFCOM, paper type 4 = white, uncoated, 120 g/m2, screen ruling 60 cm-1, positive-acting plates',
+    measurement:
+      'GretagMacbeth SpectroChart and SpectroScan, D50, 2 degree, geometry 45/0, no polarisation filter, white backing',
     Lab: {
       paper: [95.71, 0.61, -2.32],
       C: [59.04, -26.66, -42.8],
@@ -73,8 +76,10 @@ export const publishedAims: readonly PublishedAims[] = [
   {
     name: 'FOGRA30L',
     created: 'September 2003',
-    printCondition: 'Offset printing according to ISO/DIS 12647-2:2004, OFCOM, paper type 5 = slightly yellowish, uncoated, 120 g/m2, screen ruling 60 cm-1, positive-acting plates',
-    measurement: 'GretagMacbeth SpectroChart and SpectroScan, D50, 2 degree, geometry 45/0, no polarisation filter, white backing',
+    printCondition:
+      'Offset printing according to ISO/DIS 12647-2:2004, OFCOM, paper type 5 = slightly yellowish, uncoated, 120 g/m2, screen ruling 60 cm-1, positive-acting plates',
+    measurement:
+      'GretagMacbeth SpectroChart and SpectroScan, D50, 2 degree, geometry 45/0, no polarisation filter, white backing',
     Lab: {
       paper: [95.93, -0.77, 3.85],
       C: [58.04, -25.68, -40.19],
@@ -97,7 +102,8 @@ export const publishedAims: readonly PublishedAims[] = [
   {
     name: 'FOGRA39L',
     created: 'December 2006',
-    printCondition: 'Offset printing, according to ISO 12647-2:2004/Amd 1, OFCOM, paper type 1 or 2 = coated art, 115 g/m2, tone value increase curves A (CMY) and B (K)',
+    printCondition:
+      'Offset printing, according to ISO 12647-2:2004/Amd 1, OFCOM, paper type 1 or 2 = coated art, 115 g/m2, tone value increase curves A (CMY) and B (K)',
     measurement: 'D50, 2 degree, geometry 45/0, no polarisation filter, white backing, according to ISO 13655',
     Lab: {
       paper: [95, 0, -2],
@@ -145,7 +151,8 @@ export const publishedAims: readonly PublishedAims[] = [
   {
     name: 'IFRA26S',
     created: 'June 2004',
-    printCondition: 'Newspaper Coldset-Offset printing according to ISO/DIS 12647-3:2004, standard newsprint, screen ruling 40 l/cm ± 2 l/cm',
+    printCondition:
+      'Newspaper Coldset-Offset printing according to ISO/DIS 12647-3:2004, standard newsprint, screen ruling 40 l/cm ± 2 l/cm',
     measurement: 'GretagMacbeth SpectroScan, D50, 2 degree, geometry 45/0, no polarisation filter, white backing',
     Lab: {
       paper: [85.2, 0.9, 5.18],
