@@ -1,7 +1,11 @@
 /** Papers: what the surface holds, how it draws ink in, how even it is and how much pull it bears. */
 
+export type PaperName = 'coated' | 'light-weight coated' | 'uncoated' | 'weak uncoated' | 'newsprint'
+
 export interface Paper {
   name: string
+  /** the paper as supplied that it is, or was made from; its colour is known by this */
+  base: PaperName
   /** tack units: scale of the Weibull distributed strength of the surface, dry */
   surfaceStrength: number
   /** 1/um: how fast contact becomes complete as more ink is brought (k of Walker and Fetsko) */
@@ -76,13 +80,12 @@ export const papers = {
     evenness: 3.5,
     wetLoss: 0.05,
   }),
-} satisfies Record<string, Paper>
+} satisfies Record<PaperName, Paper>
 
-export type PaperName = keyof typeof papers
 export const paperNames = Object.keys(papers) as PaperName[]
 
-function paper(name: string, values: Omit<Paper, 'name' | 'freeSplit' | 'absorbency'>): Paper {
-  return { name, freeSplit: 0.4, absorbency: 1, ...values }
+function paper(base: PaperName, values: Omit<Paper, 'name' | 'base' | 'freeSplit' | 'absorbency'>): Paper {
+  return { name: base, base, freeSplit: 0.4, absorbency: 1, ...values }
 }
 
 /** Surface strength (tack units) once `water` normal dampenings have been laid on the sheet. */

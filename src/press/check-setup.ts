@@ -4,7 +4,7 @@
  */
 import { closest } from 'fastest-levenshtein'
 import * as v from 'valibot'
-import type { Paper } from '../physics/paper.ts'
+import type { Paper, PaperName } from '../physics/paper.ts'
 import { paperNames, papers } from '../physics/paper.ts'
 import { intervalAt, usualCoverage, usualFilm, usualPress } from './presets.ts'
 import type { RangeName } from './ranges.ts'
@@ -187,10 +187,9 @@ function pathOf(path: readonly { key: unknown }[] | undefined): string {
     .replace(/^\./, '')
 }
 
-function paperOf(given: string | v.InferOutput<typeof paperSchema>): Paper {
-  if (typeof given === 'string') return papers[given as keyof typeof papers]
-  const { base, ...own } = given
-  return { ...papers[base], ...own }
+function paperOf(given: PaperName | v.InferOutput<typeof paperSchema>): Paper {
+  if (typeof given === 'string') return papers[given]
+  return { ...papers[given.base], ...given }
 }
 
 function pressOf(given: v.InferOutput<typeof pressSchema>): Press {

@@ -1,4 +1,4 @@
-import type { Paper, Setup } from './setup.ts';
+import type { Paper, Setup } from './setup.ts'
 
 /** Papers of the model, with the numbers it starts from. */
 export const papers: Record<string, Paper> = {
@@ -7,7 +7,7 @@ export const papers: Record<string, Paper> = {
   uncoated: paper(48, 1.2, 1.6, 0.4, 0.4, 3.8),
   newsprint: paper(32, 0.8, 2.5, 0.5, 0.3, 3.5),
   'weak uncoated': paper(26, 1.2, 1.6, 0.4, 0.4, 3.8),
-};
+}
 
 function paper(
   surfaceStrength: number,
@@ -17,7 +17,7 @@ function paper(
   settingTime: number,
   evenness: number,
 ): Paper {
-  return { surfaceStrength, contactRate, holdLimit, freeSplit: 0.4, settingGain, settingTime, evenness };
+  return { surfaceStrength, contactRate, holdLimit, freeSplit: 0.4, settingGain, settingTime, evenness }
 }
 
 /** The check set-up: K, C, M, Y on coated paper at 2.5 m/s and 0.45 s between units, 4 um on every form roller. */
@@ -26,23 +26,23 @@ export function checkSetup(tacks: number[], waterless = false): Setup {
     inks: tacks.map((tack, unit) => ({ name: 'KCMY'[unit], tack, film: 4 })),
     paper: papers['coated'],
     press: { speed: 2.5, interval: 0.45, temperature: 25, dampening: 1, waterless },
-  };
+  }
 }
 
 /** The same on a web press: 10 m/s, 1.2 m from unit to unit. */
 export function webSetup(tacks: number[], paperName: string): Setup {
-  const sheetFed = checkSetup(tacks);
-  return { ...sheetFed, paper: papers[paperName], press: { ...sheetFed.press, speed: 10, interval: 0.12 } };
+  const sheetFed = checkSetup(tacks)
+  return { ...sheetFed, paper: papers[paperName], press: { ...sheetFed.press, speed: 10, interval: 0.12 } }
 }
 
 export interface CheckRow {
-  name: string;
-  tacks: number[];
-  waterless: boolean;
+  name: string
+  tacks: number[]
+  waterless: boolean
   /** trial values, percent, rounded to whole numbers */
-  twoInks?: { magentaOnCyan: number; yellowOnCyan: number; yellowOnMagenta: number; contamination: number; };
-  fourInksSettled?: number[];
-  fourInksFirstSheet?: number[];
+  twoInks?: { magentaOnCyan: number; yellowOnCyan: number; yellowOnMagenta: number; contamination: number }
+  fourInksSettled?: number[]
+  fourInksFirstSheet?: number[]
 }
 
 /** Trial values of the model at its starting numbers, after 400 revolutions where settled; the check they give is of sense and rough size. */
@@ -98,4 +98,4 @@ export const checkRows: CheckRow[] = [
     fourInksSettled: [98, 74, 81, 83],
     fourInksFirstSheet: [94, 51, 64, 69],
   },
-];
+]

@@ -4,7 +4,7 @@
  */
 export function integrate(height: (at: number) => number, from: number, to: number, tolerance = 1e-9): number {
   const simpson = (left: number, middle: number, right: number, width: number) =>
-    ((left + 4 * middle + right) * width) / 6;
+    ((left + 4 * middle + right) * width) / 6
 
   function refine(
     from: number,
@@ -15,24 +15,24 @@ export function integrate(height: (at: number) => number, from: number, to: numb
     allowed: number,
     depth: number,
   ): number {
-    const half = (to - from) / 2;
-    const leftMiddle = height(from + half / 2);
-    const rightMiddle = height(to - half / 2);
-    const whole = simpson(left, middle, right, 2 * half);
-    const first = simpson(left, leftMiddle, middle, half);
-    const second = simpson(middle, rightMiddle, right, half);
-    const change = first + second - whole;
-    if (depth === 0 || Math.abs(change) <= 15 * allowed) return first + second + change / 15;
+    const half = (to - from) / 2
+    const leftMiddle = height(from + half / 2)
+    const rightMiddle = height(to - half / 2)
+    const whole = simpson(left, middle, right, 2 * half)
+    const first = simpson(left, leftMiddle, middle, half)
+    const second = simpson(middle, rightMiddle, right, half)
+    const change = first + second - whole
+    if (depth === 0 || Math.abs(change) <= 15 * allowed) return first + second + change / 15
     return (
       refine(from, from + half, left, leftMiddle, middle, allowed / 2, depth - 1) +
       refine(from + half, to, middle, rightMiddle, right, allowed / 2, depth - 1)
-    );
+    )
   }
 
-  const panels = 64;
-  const width = (to - from) / panels;
-  const starts = Array.from({ length: panels }, (_, panel) => from + panel * width);
-  const rough = starts.reduce((total, start) => total + Math.abs(height(start + width / 2)) * width, 0);
+  const panels = 64
+  const width = (to - from) / panels
+  const starts = Array.from({ length: panels }, (_, panel) => from + panel * width)
+  const rough = starts.reduce((total, start) => total + Math.abs(height(start + width / 2)) * width, 0)
   return starts.reduce(
     (total, start) =>
       total +
@@ -46,5 +46,5 @@ export function integrate(height: (at: number) => number, from: number, to: numb
         30,
       ),
     0,
-  );
+  )
 }

@@ -1,5 +1,5 @@
-import { integrate } from './integrate.ts';
-import { paperModulus } from './setup.ts';
+import { integrate } from './integrate.ts'
+import { paperModulus } from './setup.ts'
 
 /**
  * P(paper strength < pull), where the pull is Weibull of modulus m and scale F*, the paper Weibull of modulus 10 and scale S.
@@ -12,13 +12,13 @@ import { paperModulus } from './setup.ts';
  * @param evenness m
  */
 export function pickProbability(ratio: number, evenness: number): number {
-  if (ratio === 0) return 0;
-  const lowest = -45;
-  const highest = 4.5;
+  if (ratio === 0) return 0
+  const lowest = -45
+  const highest = 4.5
   const density = (z: number) => {
-    const pullOverStrength = ratio * Math.exp(z / evenness);
-    const paperBreaks = -Math.expm1(-(pullOverStrength ** paperModulus));
-    return Math.exp(z - Math.exp(z)) * paperBreaks;
-  };
-  return integrate(density, lowest, highest);
+    const pullOverStrength = ratio * Math.exp(z / evenness)
+    const paperBreaks = -Math.expm1(-(pullOverStrength ** paperModulus))
+    return Math.exp(z - Math.exp(z)) * paperBreaks
+  }
+  return integrate(density, lowest, highest)
 }
