@@ -87,11 +87,12 @@ export function pickChance(evenness: number): (lnRatio: number) => number {
     const t = place - i
     const t2 = t * t
     const t3 = t2 * t
-    return Math.exp(
+    const lnChance =
       (2 * t3 - 3 * t2 + 1) * value[i] +
-        (t3 - 2 * t2 + t) * step * slope[i] +
-        (3 * t2 - 2 * t3) * value[i + 1] +
-        (t3 - t2) * step * slope[i + 1],
-    )
+      (t3 - 2 * t2 + t) * step * slope[i] +
+      (3 * t2 - 2 * t3) * value[i + 1] +
+      (t3 - t2) * step * slope[i + 1]
+    // Rounding must not carry it past certainty, or a film would turn negative.
+    return Math.min(1, Math.exp(lnChance))
   }
 }
