@@ -20,7 +20,7 @@ export interface PictureBands {
   readonly weights: readonly [red: Spectrum, green: Spectrum, blue: Spectrum]
 }
 
-/** Chosen so that process inks come out to dE00 0.5 or better; eight bands miss 1 on newsprint. `paintPicture` writes them out. */
+/** Chosen so that process inks come out to dE00 0.6 or better; eight bands miss 1 on newsprint. `paintPicture` writes them out. */
 export const pictureBandCount = 10
 
 /** Overprints the choice is made on: enough that more change nothing visible. */
@@ -37,6 +37,7 @@ const mostRounds = 2
 
 /** One screen colour's least squares: the products of every pair of bands, and of every band with the light. */
 interface Fit {
+  /** [band][no later band] */
   readonly pairs: number[][]
   readonly withLight: number[]
   readonly lightSquared: number
@@ -72,8 +73,10 @@ function fitsOver(optics: PaperOptics, absorbances: readonly Spectrum[]): Fit[] 
     for (const { spectrum, light, counts } of samples) {
       const weight = (counts * visibility(light[part])) ** 2
       for (let i = 0; i < bandCount; i++) {
-        withLight[i] += weight * spectrum[i] * light[part]
-        for (let j = 0; j < bandCount; j++) pairs[i][j] += weight * spectrum[i] * spectrum[j]
+        const weighted = weight * spectrum[i]
+        const row = pairs[i]
+        withLight[i] += weighted * light[part]
+        for (let j = 0; j <= i; j++) row[j] += weighted * spectrum[j]
       }
       lightSquared += weight * light[part] ** 2
     }
@@ -114,7 +117,11 @@ function errorWith(fits: readonly Fit[], bands: readonly number[]): number {
 }
 
 function weightsFor(fit: Fit, bands: readonly number[]): number[] {
-  const pairs = matrixOf(bands.length, bands.length, (i, j) => fit.pairs[bands[i]][bands[j]])
+  const pairs = matrixOf(
+    bands.length,
+    bands.length,
+    (i, j) => fit.pairs[Math.max(bands[i], bands[j])][Math.min(bands[i], bands[j])],
+  )
   return solvePositive(
     pairs,
     bands.map((band) => fit.withLight[band]),

@@ -22,7 +22,7 @@ export const tableSteps = stepsPerAbsorbance * largestAbsorbance + 1
 /**
  * Prepares pictures for `paintPicture`.
  *
- * @param absorbances of each ink's solid, in the order in which the films will be handed over
+ * @param absorbances of each ink's solid, in the order in which `paintPicture` is told of them
  */
 export function pictureTable(optics: PaperOptics, absorbances: readonly Spectrum[]): PictureTable {
   const { bands, weights } = choosePictureBands(optics, absorbances)

@@ -19,13 +19,13 @@ const blueStep = 3
 let points = new Float32Array(0)
 
 /**
- * Writes to `shown` the coded light that stands in for coded light outside the screen's range: interpolated between
- * the four grid points around it.
+ * What stands in for coded light outside the screen's range, as 0xRRGGBB: interpolated between the four grid points
+ * around it.
  *
  * Source: tetrahedral interpolation, as usual in colour tables (Kasson and others, J. Electronic Imaging 4(3), 1995;
  * from memory).
  */
-export function bringInsideScreen(red: number, green: number, blue: number, shown: Float64Array): void {
+export function bringInsideScreen(red: number, green: number, blue: number): number {
   const r = place(red)
   const g = place(green)
   const b = place(blue)
@@ -51,11 +51,12 @@ export function bringInsideScreen(red: number, green: number, blue: number, show
   const firstShare = 1 - largest
   const secondShare = largest - between
   const thirdShare = between - smallest
-  shown[0] = firstShare * p[first] + secondShare * p[second] + thirdShare * p[third] + smallest * p[last]
-  shown[1] =
+  const shownRed = firstShare * p[first] + secondShare * p[second] + thirdShare * p[third] + smallest * p[last]
+  const shownGreen =
     firstShare * p[first + 1] + secondShare * p[second + 1] + thirdShare * p[third + 1] + smallest * p[last + 1]
-  shown[2] =
+  const shownBlue =
     firstShare * p[first + 2] + secondShare * p[second + 2] + thirdShare * p[third + 2] + smallest * p[last + 2]
+  return (((shownRed * 255 + 0.5) | 0) << 16) | (((shownGreen * 255 + 0.5) | 0) << 8) | ((shownBlue * 255 + 0.5) | 0)
 }
 
 /** Works out the colour of the grid points not met before. */

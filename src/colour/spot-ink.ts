@@ -24,11 +24,11 @@ export interface SpotInk {
 /** A solid this close (dE00) to the wanted colour counts as that colour. */
 const reached = 0.1
 
-/** Greys tried as the end of the way back from a colour out of reach, from dark to light. */
-const greys = Array.from({ length: 9 }, (_, i) => (i + 0.5) / 9)
+/** Lightness, as a share of the paper's, of the greys tried as the end of the way back from a colour out of reach. */
+const greys = [0.1, 0.3, 0.5, 0.7, 0.9]
 
-/** Halvings of that way: to a 1024th of it. */
-const halvings = 10
+/** Halvings of that way: to a 256th of it. */
+const halvings = 8
 
 /** Share of the way to the edge that is used: at the very edge lie only spectra with steps that no ink has. */
 const shortOfEdge = 0.95
@@ -49,7 +49,7 @@ export function spotInk(optics: PaperOptics, wanted: Lab): SpotInk {
   const away = within.map((lab) => colourDifference(wanted, lab))
   const nearest = solidOf(optics, within[away.indexOf(Math.min(...away))], smoothAbsorbance)
   const difference = colourDifference(wanted, nearest.solid)
-  return { ...nearest, difference, outOfReach: explain(optics, wanted, difference) }
+  return { ...nearest, difference, outOfReach: difference < reached ? null : explain(optics, wanted, difference) }
 }
 
 function solidOf(optics: PaperOptics, wanted: Lab, find: typeof smoothAbsorbance) {
@@ -71,7 +71,7 @@ function edgeTowards(optics: PaperOptics, grey: Lab, wanted: Lab): Lab {
   return between(grey, wanted, shortOfEdge * inside)
 }
 
-/** What an even grey film gives that lets `share` (0 to 1) of the paper's light through. */
+/** What an even grey film gives, at about this share (0 to 1) of the paper's lightness: light goes as its cube. */
 function greyOfPaper(optics: PaperOptics, share: number): Lab {
   const dark = darkest(optics)
   const paper = xyzOfReflectance(optics.paper)
