@@ -1,0 +1,100 @@
+/**
+ * `npm run --silent check:lesson -- FILE...`: checks lesson files, and a course.yaml with all its lessons. Prints every
+ * problem as file:line:col: message and ends with 1, or one line and 0. `--schema` prints the JSON Schema for editors.
+ */
+import { existsSync, readFileSync, statSync } from 'node:fs'
+import { basename, dirname, join } from 'node:path'
+import { checkCourse, checkCourseLesson, readCourse } from '../lesson/check-course.ts'
+import type { FileProblem, TextOf } from '../lesson/check-course.ts'
+import { lessonJsonSchema } from '../lesson/json-schema.ts'
+import { largestFile } from '../lesson/source.ts'
+import { command } from './command.ts'
+import { InputProblem } from './read-input.ts'
+
+const ownCourse = join(import.meta.dirname, '../../lessons/course.yaml')
+
+command('check:lesson: give the files of lessons, or of a course', (files) => {
+  if (files.includes('--schema')) {
+    console.log(JSON.stringify(lessonJsonSchema(), null, 2))
+    return
+  }
+  const checked = files.map((file) => (basename(file) === 'course.yaml' ? wholeCourse(file) : oneLesson(file)))
+  const lessons = checked.flatMap(({ ids }) => ids)
+  const problems = [...checked.flatMap((each) => each.problems), ...givenTwice(checked)]
+  for (const { file, line, col, message } of problems) {
+    console.log(`${file}:${String(line)}:${String(col)}: ${message}`)
+  }
+  if (problems.length === 0)
+    console.log(`OK: ${lessons.length === 1 ? '1 lesson' : `${lessons.length} lessons`}, no problems`)
+  process.exitCode = problems.length === 0 ? 0 : 1
+})
+
+interface CheckedFile {
+  file: string
+  /** ids of the sound lessons in it */
+  ids: string[]
+  problems: FileProblem[]
+}
+
+function wholeCourse(file: string): CheckedFile {
+  const text = read(file)
+  if (typeof text !== 'string') return unreadable(file, text.problem)
+  const folder = dirname(file)
+  const { lessons, problems } = checkCourse(basename(file), text, textIn(folder))
+  return {
+    file,
+    ids: lessons.map(({ id }) => id),
+    problems: problems.map((problem) => ({ ...problem, file: join(folder, problem.file) })),
+  }
+}
+
+function oneLesson(file: string): CheckedFile {
+  const text = read(file)
+  if (typeof text !== 'string') return unreadable(file, text.problem)
+  const beside = join(dirname(file), 'course.yaml')
+  const courseFile = existsSync(beside) ? beside : ownCourse
+  const courseText = read(courseFile)
+  const { course } = typeof courseText === 'string' ? readCourse(courseText) : { course: undefined }
+  if (!course)
+    throw new InputProblem(`${courseFile}: is needed for the everyday words and cannot be read; check it first`)
+  const name = basename(file).replace(/\.lesson\.yaml$/, '')
+  const { lesson, problems } = checkCourseLesson(course, name, text, textIn(dirname(courseFile)))
+  return { file, ids: lesson ? [lesson.id] : [], problems: problems.map((problem) => ({ file, ...problem })) }
+}
+
+function unreadable(file: string, message: string): CheckedFile {
+  return { file, ids: [], problems: [{ file, line: 1, col: 1, message }] }
+}
+
+function textIn(folder: string): TextOf {
+  return (file) => read(join(folder, file))
+}
+
+function read(file: string): string | { problem: string } {
+  try {
+    const { size } = statSync(file)
+    if (size > largestFile) return { problem: `is ${Math.ceil(size / 1024)} kB; allowed are files up to 256 kB` }
+    return readFileSync(file, 'utf8')
+  } catch (error) {
+    const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error)
+    return { problem: `cannot be read (${reason}); give the name of a file` }
+  }
+}
+
+/** Two files given that carry the same id. */
+function givenTwice(checked: readonly CheckedFile[]): FileProblem[] {
+  const single = checked.filter(({ file }) => basename(file) !== 'course.yaml')
+  return single.flatMap(({ file, ids }, at) => {
+    const [id] = ids.length > 0 ? ids : ['']
+    const first = single.findIndex((other) => other.ids.includes(id))
+    if (first < 0 || first === at) return []
+    return [
+      {
+        file,
+        line: 1,
+        col: 1,
+        message: `the id ${id} is also that of ${single[first].file}; every lesson has its own`,
+      },
+    ]
+  })
+}

@@ -1,0 +1,141 @@
+/** Whether a step's expectation is met, and what the bench showed. Nothing here knows of a page. */
+import type { Bench } from './bench.ts'
+import type { BenchExpectation, Mistake, Question } from './expectation.ts'
+import { isQuestion } from './expectation.ts'
+import type { ReadingRef } from './reading.ts'
+import { read, readings } from './reading.ts'
+import type { Answer, AskedStep, PredictStep } from './step.ts'
+
+/** One expectation held against the bench. */
+export interface Finding {
+  met: boolean
+  /** what was expected */
+  expectation: BenchExpectation | Question
+  /** what the bench reads, where a number was asked for, in `unit` */
+  value?: number
+  unit?: string
+  /** why the bench gives no such reading */
+  problem?: string
+}
+
+export interface Verdict {
+  met: boolean
+  findings: Finding[]
+  /** Markdown for each foreseen mistake that was made */
+  feedback: string[]
+}
+
+/** Judges a step that asks for something; a question without an answer is not met. */
+export function judgeStep(step: AskedStep, bench: Bench, answer?: Answer): Verdict {
+  const findings = step.expect.map((expectation) =>
+    isQuestion(expectation) ? judgeAnswer(expectation, bench, answer) : judgeBench(expectation, bench),
+  )
+  const met = findings.every((finding) => finding.met)
+  return { met, findings, feedback: met ? [] : feedbackOn(step, bench, answer) }
+}
+
+/** Whether a prediction came true, to be told once the step that settles it is done. */
+export function judgePrediction(step: PredictStep, choose: string): { met: boolean; feedback: string | undefined } {
+  return { met: choose === step.right, feedback: step.choices.find(({ id }) => id === choose)?.feedback }
+}
+
+function feedbackOn(step: AskedStep, bench: Bench, answer: Answer | undefined): string[] {
+  const [first] = step.expect
+  const chosen = answer && ('choose' in answer ? answer.choose : 'cause' in answer ? answer.cause : undefined)
+  const choices = first.is === 'choice' ? first.choices : first.is === 'diagnosis' ? first.causes : []
+  const ofChoice = choices.filter((choice) => choice.id === chosen).map((choice) => choice.feedback)
+  const ofMistakes = (step.feedback ?? []).filter(({ when }) => isMistake(when, bench, answer)).map(({ say }) => say)
+  return [...ofChoice, ...ofMistakes].filter((words) => words !== undefined)
+}
+
+/** Whether this foreseen mistake has been made. */
+export function isMistake(mistake: Mistake, bench: Bench, answer?: Answer): boolean {
+  if (mistake.is === 'number') {
+    return answer !== undefined && 'enter' in answer && answer.enter >= mistake.from && answer.enter <= mistake.to
+  }
+  if (mistake.is === 'sequence') {
+    return answer !== undefined && 'sequence' in answer && startsWith(answer.sequence, mistake.order)
+  }
+  return judgeBench(mistake, bench).met
+}
+
+/** Holds one expectation against the bench. */
+export function judgeBench(expectation: BenchExpectation, { setUp, patch }: Bench): Finding {
+  switch (expectation.is) {
+    case 'order':
+      return { expectation, met: same(inOrder(setUp.inks, expectation.inks), expectation.inks) }
+    case 'within':
+      return measured(expectation, { setUp, patch }, (value) => off(value, expectation.value) <= expectation.tolerance)
+    case 'at least':
+      return measured(expectation, { setUp, patch }, (value) => value >= expectation.value)
+    case 'at most':
+      return measured(expectation, { setUp, patch }, (value) => value <= expectation.value)
+    case 'paper':
+      return { expectation, met: setUp.paper.name === expectation.value }
+    case 'kind':
+      return { expectation, met: setUp.press.kind === expectation.value }
+    case 'waterless':
+      return { expectation, met: setUp.press.waterless === expectation.value }
+    case 'sheet': {
+      const { reading } = setUp
+      return { expectation, met: (typeof reading === 'object' ? reading.sheet : reading) === expectation.value }
+    }
+    case 'patch':
+      return { expectation, met: same([...patch].sort(), [...expectation.inks].sort()) }
+  }
+}
+
+/** The inks asked about, in the order they print in; others may stand between them. */
+function inOrder(inks: readonly { name: string }[], asked: readonly string[]): string[] {
+  return inks.map((ink) => ink.name).filter((name) => asked.includes(name))
+}
+
+function measured(
+  expectation: BenchExpectation & { reading: ReadingRef },
+  bench: Bench,
+  meets: (value: number) => boolean,
+): Finding {
+  const value = read(bench, expectation.reading)
+  const { unit } = readings[expectation.reading.what]
+  if (typeof value !== 'number') return { expectation, met: false, unit, problem: value.problem }
+  return { expectation, met: meets(value), value, unit }
+}
+
+function judgeAnswer(question: Question, bench: Bench, answer: Answer | undefined): Finding {
+  const finding = { expectation: question, met: false }
+  switch (question.is) {
+    case 'choice':
+      return { ...finding, met: answer !== undefined && 'choose' in answer && answer.choose === question.right }
+    case 'sequence':
+      return { ...finding, met: answer !== undefined && 'sequence' in answer && same(answer.sequence, question.right) }
+    case 'diagnosis':
+      return {
+        ...finding,
+        met:
+          answer !== undefined &&
+          'cause' in answer &&
+          answer.cause === question.right &&
+          same([...answer.because].sort(), [...question.because].sort()),
+      }
+    case 'number': {
+      const value = read(bench, question.reading)
+      const { unit } = readings[question.reading.what]
+      if (typeof value !== 'number') return { ...finding, unit, problem: value.problem }
+      const met = answer !== undefined && 'enter' in answer && off(answer.enter, value) <= question.tolerance
+      return { ...finding, met, value, unit }
+    }
+  }
+}
+
+/** Distance, forgiving the last digit that binary arithmetic spoils. */
+function off(value: number, aim: number): number {
+  return Math.abs(value - aim) - 1e-9
+}
+
+function same(some: readonly string[], others: readonly string[]): boolean {
+  return some.length === others.length && some.every((each, index) => each === others[index])
+}
+
+function startsWith(whole: readonly string[], start: readonly string[]): boolean {
+  return start.every((each, index) => each === whole[index])
+}

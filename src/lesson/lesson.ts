@@ -1,0 +1,56 @@
+/** A lesson file: one schema gives the types, the checks and the JSON Schema that helps an editor. */
+import * as v from 'valibot'
+import { ranges } from '../press/ranges.ts'
+import { cautionIds } from './caution.ts'
+import { controls } from './control.ts'
+import { fields, id, listOf, oneOf, shown, text, wholeNumber } from './field.ts'
+import { languages } from './language.ts'
+import { setUpSchema } from './start.ts'
+import { stepSchema, wayStep } from './step.ts'
+
+/** The one format there is so far. */
+const formatNumber = 1
+
+export const format = v.literal(formatNumber, ({ input }) =>
+  typeof input === 'number' && input > formatNumber
+    ? `format ${String(input)} is newer than this program, which reads format 1; use a newer program`
+    : `${shown(input)} is no format; allowed is 1`,
+)
+
+const control = oneOf('control', controls)
+
+const handoutSchema = fields('a handout', {
+  intro: v.exactOptional(text),
+  /** steps whose section view is printed, as it stands once the step is done */
+  figures: v.exactOptional(listOf(fields('a figure', { step: id, caption: text }), 'figures', 1, 6)),
+  /** blanks to fill in, with the answers for a page of their own */
+  blanks: listOf(fields('a blank', { ask: text, answer: text }), 'blanks', 1, 20),
+})
+
+export const lessonFields = {
+  format,
+  id,
+  title: text,
+  language: oneOf('language', languages),
+  minutes: wholeNumber('number of minutes', 1, 120),
+  audience: text,
+  /** terms the lesson uses without explaining them */
+  assumes: v.optional(listOf(id, 'terms', 0, 120), []),
+  /** terms it explains */
+  introduces: v.optional(listOf(id, 'terms', 0, 30), []),
+  objectives: listOf(text, 'objectives', 1, 6),
+  sources: listOf(text, 'sources', 1, 20),
+  cautions: listOf(oneOf('caution', cautionIds), 'cautions', 1, cautionIds.length),
+  seed: v.exactOptional(wholeNumber('seed', ranges.seed.least, ranges.seed.most)),
+  start: setUpSchema,
+  /** controls the learner sees; all where it is left out */
+  show: v.exactOptional(listOf(control, 'controls', 0, controls.length)),
+  /** controls that are shown and cannot be changed */
+  lock: v.optional(listOf(control, 'controls', 0, controls.length), []),
+  steps: listOf(stepSchema, 'steps', 1, 40),
+  solution: listOf(wayStep, 'steps of the solution', 1, 40),
+  handout: v.exactOptional(handoutSchema),
+}
+
+export const lessonSchema = fields('a lesson', lessonFields)
+export type Lesson = v.InferOutput<typeof lessonSchema>

@@ -1,0 +1,144 @@
+/**
+ * What an expectation may be about: everything the bench reads off a sheet or shows of its set-up, each with its unit.
+ * A further reading (a density, an apparent trap) is one more line in `readings`.
+ */
+import * as v from 'valibot'
+import { patchOf } from '../press/patches.ts'
+import { dampeningAt, temperatureAt } from '../press/setup.ts'
+import type { Bench } from './bench.ts'
+import { readingsOf, unitOf } from './bench.ts'
+import { fields, inkName, kindMessage, listOf } from './field.ts'
+
+/** Where a reading is taken: which ink, on, by or in which others; each kind of reading names the ones it needs. */
+interface Where {
+  of?: string | undefined
+  on?: string | undefined
+  by?: string | undefined
+  in?: readonly string[] | undefined
+}
+
+/** The same as numbers of units, from 0. */
+interface Units {
+  of: number
+  on: number
+  by: number
+  in: readonly number[] | undefined
+}
+
+interface ReadingKind {
+  /** as a lesson writes it and the bench shows it */
+  unit: string
+  /** the ink, and the others, it is read from */
+  needs: readonly (keyof Where)[]
+  mayHave: readonly (keyof Where)[]
+  /** read off the printed sheet or the rollers, and not off a control */
+  measured: boolean
+  /** the value in `unit`, or why there is none */
+  read: (bench: Bench, units: Units) => number | { problem: string }
+}
+
+export const readings = {
+  'mass trap': {
+    unit: '%',
+    needs: ['of', 'on'],
+    mayHave: [],
+    measured: true,
+    read: ({ setUp }, { of, on }) => {
+      const trap = readingsOf(setUp).traps.find(({ earlier, later }) => earlier === on && later === of)
+      if (trap) return 100 * trap.massTrap
+      return { problem: `${setUp.inks[of].name} does not print after ${setUp.inks[on].name}, so no trap can be read` }
+    },
+  },
+  film: {
+    unit: 'um',
+    needs: ['of', 'in'],
+    mayHave: [],
+    measured: true,
+    read: ({ setUp }, units) => readingsOf(setUp).films[patchOf(units.in ?? [])][units.of],
+  },
+  lifted: {
+    unit: '%',
+    needs: ['of', 'by'],
+    mayHave: [],
+    measured: true,
+    read: ({ setUp }, { of, by }) => {
+      if (of < by) return 100 * readingsOf(setUp).lifted[by][of]
+      return { problem: `${setUp.inks[by].name} does not print after ${setUp.inks[of].name}, so it lifts none of it` }
+    },
+  },
+  picked: {
+    unit: '%',
+    needs: [],
+    mayHave: ['in'],
+    measured: true,
+    read: ({ setUp }, units) => {
+      const { torn, worstTorn } = readingsOf(setUp)
+      return 100 * (units.in ? torn[patchOf(units.in)] : worstTorn)
+    },
+  },
+  contamination: {
+    unit: '%',
+    needs: ['of'],
+    mayHave: [],
+    measured: true,
+    read: ({ setUp }, { of }) => 100 * readingsOf(setUp).contamination[of],
+  },
+  tack: control('tack units', ['of'], ({ setUp }, { of }) => setUp.inks[of].tack),
+  'form roller film': control('um', ['of'], ({ setUp }, { of }) => setUp.inks[of].film),
+  coverage: control('%', ['of'], ({ setUp }, { of }) => 100 * setUp.inks[of].coverage),
+  temperature: control('degC', ['of'], ({ setUp }, { of }) => temperatureAt(setUp.press, setUp.inks[of])),
+  dampening: control('times normal', ['of'], ({ setUp }, { of }) => dampeningAt(setUp.press, setUp.inks[of])),
+  speed: control('m/s', [], ({ setUp }) => setUp.press.speed),
+  interval: control('s', [], ({ setUp }) => setUp.press.interval),
+  'surface strength': control('tack units', [], ({ setUp }) => setUp.paper.surfaceStrength),
+} satisfies Record<string, ReadingKind>
+
+export type ReadingName = keyof typeof readings
+export const readingNames = Object.keys(readings) as ReadingName[]
+
+function control(unit: string, needs: readonly (keyof Where)[], read: ReadingKind['read']): ReadingKind {
+  return { unit, needs, mayHave: [], measured: false, read }
+}
+
+const whereFields = { of: inkName, on: inkName, by: inkName, in: listOf(inkName, 'inks', 1, 8) }
+
+function readingFields<const Name extends ReadingName>(what: Name) {
+  const { needs, mayHave }: ReadingKind = readings[what]
+  return fields(`the reading ${what}`, {
+    what: v.literal(what),
+    ...Object.fromEntries(needs.map((field) => [field, whereFields[field]])),
+    ...Object.fromEntries(mayHave.map((field) => [field, v.exactOptional(whereFields[field])])),
+  })
+}
+
+/** A reading as a lesson names it: what is read, and of, on, by or in which inks. */
+export interface ReadingRef extends Where {
+  what: ReadingName
+}
+
+export const readingSchema = v.pipe(
+  v.variant('what', readingNames.map(readingFields), kindMessage('a reading', 'what', readingNames)),
+  v.transform((reading) => reading as ReadingRef),
+)
+
+/** The reading's value in its own unit, or in words why the bench does not give one. */
+export function read(bench: Bench, { what, ...where }: ReadingRef): number | { problem: string } {
+  const found = Object.fromEntries(
+    (['of', 'on', 'by'] as const).flatMap((field) => {
+      const name = where[field]
+      return name === undefined ? [] : [[field, unitOf(bench.setUp, name)]]
+    }),
+  )
+  const patch = where.in?.map((name) => unitOf(bench.setUp, name))
+  for (const unit of [...Object.values(found), ...(patch ?? [])]) {
+    if (typeof unit !== 'number') return unit
+  }
+  return readings[what].read(bench, { of: 0, on: 0, by: 0, ...found, in: patch as number[] | undefined })
+}
+
+/** "mass trap of yellow on cyan", for messages */
+export function nameOfReading({ what, of, on, by, in: patch }: ReadingRef): string {
+  return [what, of && `of ${of}`, on && `on ${on}`, by && `by ${by}`, patch && `in the patch of ${patch.join(', ')}`]
+    .filter(Boolean)
+    .join(' ')
+}
