@@ -58,7 +58,12 @@ describe('telling a nip', () => {
   })
 
   it('has words for every statement, with the values those words name', () => {
-    const all = [told([stiff, soft], 0, 3), told([stiff, soft], 1, 3), told([stiff, soft], 1, 1), told([stiff, soft], 1, 0)].flat()
+    const all = [
+      told([stiff, soft], 0, 3),
+      told([stiff, soft], 1, 3),
+      told([stiff, soft], 1, 1),
+      told([stiff, soft], 1, 0),
+    ].flat()
     for (const { message, values } of all) {
       const named = [...nip[message].matchAll(/\{(\w+)/g)].map((match) => match[1])
       expect(Object.keys(values)).toEqual(expect.arrayContaining(named))
