@@ -1,5 +1,8 @@
 import './ui/font.css'
+import './ui/tokens.css'
+import { Session } from './session/session.ts'
+import { Bench } from './ui/bench.ts'
 
-const heading = document.createElement('h1')
-heading.textContent = document.title
-document.body.append(heading)
+const bench = new Bench()
+bench.session = new Session()
+document.body.append(bench)

@@ -1,0 +1,103 @@
+/** What the loaded inks look like on the chosen paper: each solid, any amount of ink, and whole pictures. */
+import type { InkColour } from '../colour/ink-colour.ts'
+import { inkColour } from '../colour/ink-colour.ts'
+import { paintPicture } from '../colour/paint-picture.ts'
+import type { PaperOptics } from '../colour/paper-optics.ts'
+import { opticsForPaper } from '../colour/paper-optics.ts'
+import type { PictureTable } from '../colour/picture-table.ts'
+import { pictureTable } from '../colour/picture-table.ts'
+import { screenColour } from '../colour/screen-colour.ts'
+import type { Spectrum } from '../colour/spectrum.ts'
+import { readStack } from '../colour/stack-reading.ts'
+import { lineOf } from '../press/line.ts'
+import { usualInk, usualPress } from '../press/presets.ts'
+import { filmAlone } from '../press/run.ts'
+import type { Ink, SetUp } from '../press/setup.ts'
+import type { Paper } from '../physics/paper.ts'
+
+/** An ink without a colour is drawn as this even grey. */
+const greyAbsorbance = 0.8
+
+export class Colours {
+  readonly #optics: PaperOptics
+  readonly #inks: readonly InkColour[]
+  readonly #absorbances: readonly Spectrum[]
+  readonly #solidFilms: number[]
+  readonly #mixed = new Map<string, string>()
+  #table: PictureTable | undefined
+
+  constructor({ inks, paper }: SetUp) {
+    this.#optics = opticsForPaper(paper.base)
+    this.#inks = inks.map((ink) => known(ink, this.#optics))
+    this.#absorbances = this.#inks.map(({ absorbance }) => absorbance ?? this.#optics.paper.map(() => greyAbsorbance))
+    this.#solidFilms = inks.map(() => solidFilm(paper))
+  }
+
+  /** #rrggbb of each ink's solid on this paper */
+  get solids(): string[] {
+    return this.#inks.map(({ solid }) => (solid ? screenColour(solid).hex : noColour))
+  }
+
+  /** #rrggbb of um by ink, to a hundredth of a um; kept, since pictures ask for the same films again and again. */
+  of(amounts: ArrayLike<number>): string {
+    const key = Array.from(amounts, (amount) => Math.round(100 * amount)).join(' ')
+    let colour = this.#mixed.get(key)
+    if (colour === undefined) {
+      if (this.#mixed.size >= mixturesKept) this.#mixed.clear()
+      this.#mixed.set(key, (colour = this.#mix(amounts)))
+    }
+    return colour
+  }
+
+  #mix(amounts: ArrayLike<number>): string {
+    const stack = this.#inks.map((ink, index) => ({
+      ink: this.#coloured(ink, index),
+      amount: this.#amount(amounts, index),
+    }))
+    const reading = readStack(this.#optics, stack)
+    return reading.Lab ? reading.screen.hex : noColour
+  }
+
+  /** Colours a picture: um of each ink in each cell. */
+  paint(films: readonly Float32Array[], pixels: Uint8ClampedArray): void {
+    this.#table ??= pictureTable(this.#optics, this.#absorbances)
+    const shares = (layer: number) => films.map((_, ink) => (ink === layer ? 1 : 0))
+    const layers = films.map((thickness, ink) => ({ thickness, shares: shares(ink) }))
+    paintPicture(this.#table, layers, this.#solidFilms, pixels)
+  }
+
+  #coloured(ink: InkColour, index: number): InkColour {
+    if (ink.kind !== 'none') return ink
+    return { kind: 'process', absorbance: this.#absorbances[index], solid: [60, 0, 0] }
+  }
+
+  #amount(amounts: ArrayLike<number>, index: number): number {
+    return amounts[index] / this.#solidFilms[index]
+  }
+}
+
+const mixturesKept = 5000
+const noColour = '#8c8c8c'
+
+/** Ink colours by paper and ink: finding a spot ink's spectrum takes a while. */
+const colours = new Map<string, InkColour>()
+const coloursKept = 200
+
+function known({ name, colour }: Ink, optics: PaperOptics): InkColour {
+  const key = `${optics.name} ${name} ${String(colour)}`
+  let found = colours.get(key)
+  if (!found) {
+    found = inkColour(colour === undefined ? { name } : { name, colour }, optics)
+    if (colours.size >= coloursKept) colours.clear()
+    colours.set(key, found)
+  }
+  return found
+}
+
+/** um that make a solid on this paper: what the usual film settles to on it when it prints alone. */
+function solidFilm(paper: Paper): number {
+  const inks = [usualInk('solid', 12), usualInk('other', 12)]
+  const line = lineOf({ inks, paper, press: usualPress('sheet-fed'), reading: 'settled', seed: 1 })
+  const [unit] = line.units
+  return 0.5 * (unit.film - filmAlone(line, unit))
+}

@@ -1,0 +1,17 @@
+/** How the result is looked at: nothing in here changes what the press prints, and nothing of it is undone. */
+import type { Measures } from './measures.ts'
+import { ownMeasures } from './measures.ts'
+
+export interface Look {
+  /** names of inks that do not print in the patch looked at */
+  leftOut: readonly string[]
+  /** what the loupe shows: the ink as seen, or what broke in each cell */
+  face: 'ink' | 'marks'
+  /** row of cells through which the section cuts, from 0 at the top of the loupe */
+  row: number
+  /** the units numbers are shown and typed in */
+  measures: Measures
+  theme: 'auto' | 'light' | 'dark'
+}
+
+export const openingLook: Look = { leftOut: [], face: 'ink', row: 96, measures: ownMeasures, theme: 'auto' }

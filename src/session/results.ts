@@ -1,0 +1,46 @@
+/** What follows from a set-up, worked out when first asked for and kept while the set-up stays the same. */
+import type { NipAccount } from '../press/account.ts'
+import { nipAccount } from '../press/account.ts'
+import type { CellPrint } from '../press/cells.ts'
+import { printCells } from '../press/cells.ts'
+import type { Readings } from '../press/readings.ts'
+import { readSheet } from '../press/readings.ts'
+import type { Run } from '../press/run.ts'
+import { runPress } from '../press/run.ts'
+import type { SetUp } from '../press/setup.ts'
+
+/** Cells on each side of the picture of the sheet's face: 1 mm across, so that one cell is about 5 um. */
+export const pictureCells = 192
+
+export class Results {
+  readonly run: Run
+  #readings: Readings | undefined
+  readonly #accounts = new Map<number, NipAccount[]>()
+  #cells: CellPrint | undefined
+
+  constructor(setUp: SetUp) {
+    this.run = runPress(setUp)
+  }
+
+  get readings(): Readings {
+    return (this.#readings ??= readSheet(this.run))
+  }
+
+  /** Every nip of one patch, first unit to last. */
+  accounts(patch: number): NipAccount[] {
+    let accounts = this.#accounts.get(patch)
+    if (!accounts) {
+      accounts = this.run.line.units.map((unit) => nipAccount(this.run, unit.index, patch))
+      this.#accounts.set(patch, accounts)
+    }
+    return accounts
+  }
+
+  /** One patch cell by cell; only the last one asked for is kept, as it is large. */
+  cells(patch: number): CellPrint {
+    if (this.#cells?.patch !== patch) {
+      this.#cells = printCells(this.run, patch, { width: pictureCells, height: pictureCells })
+    }
+    return this.#cells
+  }
+}

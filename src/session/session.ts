@@ -1,0 +1,165 @@
+/**
+ * The one store: the set-up with its history, which part of the result is looked at, and who wants to know. Results are
+ * worked out from it; nothing else keeps a copy of the set-up.
+ */
+import type { Problem } from '../press/check-setup.ts'
+import { checkSetUp } from '../press/check-setup.ts'
+import type { SetUp } from '../press/setup.ts'
+import { apply } from './apply.ts'
+import type { Change } from './change.ts'
+import { Colours } from './colours.ts'
+import type { History } from './history.ts'
+import { advance, amend, redo, startHistory, undo } from './history.ts'
+import type { Look } from './look.ts'
+import { openingLook } from './look.ts'
+import type { Playback, PlaybackEvent } from './playback.ts'
+import { openingPhase, play } from './playback.ts'
+import { Results } from './results.ts'
+import type { ScenarioName } from './scenarios.ts'
+import { scenarios } from './scenarios.ts'
+
+/** One step of the history. */
+interface Step {
+  setUp: SetUp
+  /** the scenario it started from, and whether anything has been changed since */
+  scenario: ScenarioName | null
+  changed: boolean
+  /** what was done to get here */
+  by: Change['kind'] | null
+}
+
+type Listener = () => void
+
+const fieldsBesidesPhase = ['unit', 'playing', 'slow', 'oneNip'] as const
+
+const firstScenario: ScenarioName = 'descending'
+
+export class Session {
+  #history: History<Step>
+  #playback: Playback
+  #look: Look = openingLook
+  #results: Results | undefined
+  #colours: Colours | undefined
+  readonly #listeners = new Set<Listener>()
+  readonly #frameListeners = new Set<Listener>()
+
+  constructor() {
+    const checked = checkSetUp(scenarios[firstScenario])
+    if ('problems' in checked) throw new Error(checked.problems.map(({ message }) => message).join('; '))
+    const { setUp } = checked
+    this.#history = startHistory({ setUp, scenario: firstScenario, changed: false, by: null })
+    this.#playback = { unit: setUp.inks.length - 1, phase: openingPhase, playing: false, slow: true, oneNip: false }
+  }
+
+  get setUp(): SetUp {
+    return this.#history.present.setUp
+  }
+
+  get scenario(): { name: ScenarioName | null; changed: boolean } {
+    const { scenario: name, changed } = this.#history.present
+    return { name, changed }
+  }
+
+  get playback(): Playback {
+    return this.#playback
+  }
+
+  get look(): Look {
+    return this.#look
+  }
+
+  get canUndo(): boolean {
+    return this.#history.past.length > 0
+  }
+
+  get canRedo(): boolean {
+    return this.#history.future.length > 0
+  }
+
+  get results(): Results {
+    return (this.#results ??= new Results(this.setUp))
+  }
+
+  get colours(): Colours {
+    return (this.#colours ??= new Colours(this.setUp))
+  }
+
+  /** The patch looked at: those inks print in it that have not been left out. */
+  get patch(): number {
+    const { leftOut } = this.#look
+    return this.setUp.inks.reduce((patch, ink, unit) => (leftOut.includes(ink.name) ? patch : patch | (1 << unit)), 0)
+  }
+
+  /** Makes a change; returns every problem in words, and then nothing has changed. */
+  change(change: Change): Problem[] {
+    const checked = apply(this.setUp, change)
+    if ('problems' in checked) return checked.problems
+    const { present } = this.#history
+    const taken = change.kind === 'take scenario' ? change.scenario : null
+    const next: Step = {
+      setUp: checked.setUp,
+      scenario: taken ?? (change.kind === 'load' ? null : present.scenario),
+      changed: taken === null && change.kind !== 'load',
+      by: change.kind,
+    }
+    const grownOn = change.kind === 'run on' && present.by === 'run on'
+    if (taken !== null) this.#lookAfresh(checked.setUp.inks.length)
+    this.#move(grownOn ? amend(this.#history, next) : advance(this.#history, next))
+    return []
+  }
+
+  /** A scenario is looked at where all inks lie on one another, at the last unit, with the filaments stretched. */
+  #lookAfresh(units: number): void {
+    this.#look = { ...this.#look, leftOut: [] }
+    this.#playback = { ...this.#playback, unit: units - 1, phase: openingPhase, playing: false, oneNip: false }
+  }
+
+  undo(): void {
+    this.#move(undo(this.#history))
+  }
+
+  redo(): void {
+    this.#move(redo(this.#history))
+  }
+
+  /** Looks at the result in another way. */
+  lookWith(part: Partial<Look>): void {
+    this.#look = { ...this.#look, ...part }
+    this.#tell(this.#listeners)
+  }
+
+  /** Moves the clock; frame listeners alone hear of it where nothing but the phase has moved. */
+  play(event: PlaybackEvent): void {
+    const before = this.#playback
+    const { playback, sheets } = play(before, event, this.setUp.inks.length)
+    this.#playback = playback
+    for (let sheet = 0; sheet < sheets && this.setUp.reading !== 'settled'; sheet++) this.change({ kind: 'run on' })
+    const same = fieldsBesidesPhase.every((field) => before[field] === playback[field])
+    this.#tell(same ? this.#frameListeners : this.#listeners)
+  }
+
+  /** Calls `listener` after every change but a moving phase; returns what ends that. */
+  subscribe(listener: Listener): () => void {
+    this.#listeners.add(listener)
+    return () => this.#listeners.delete(listener)
+  }
+
+  /** Calls `listener` whenever the phase has moved and nothing else. */
+  subscribeToFrames(listener: Listener): () => void {
+    this.#frameListeners.add(listener)
+    return () => this.#frameListeners.delete(listener)
+  }
+
+  #move(history: History<Step>): void {
+    if (history === this.#history) return
+    if (history.present.setUp !== this.setUp) this.#results = this.#colours = undefined
+    this.#history = history
+    const units = this.setUp.inks.length
+    this.#playback = { ...this.#playback, unit: Math.min(this.#playback.unit, units - 1) }
+    this.#tell(this.#listeners)
+  }
+
+  #tell(listeners: ReadonlySet<Listener>): void {
+    for (const listener of listeners) listener()
+  }
+}

@@ -1,0 +1,77 @@
+/** Puts together what the views draw. All but the phase stays the same between two changes of the session. */
+import { pictureCells } from '../session/results.ts'
+import { inkLetters } from '../session/letters.ts'
+import type { Session } from '../session/session.ts'
+import type { BenchPicture, PictureWords } from '../view/picture.ts'
+import { colourNumber } from './colour-number.ts'
+import { prefersStill } from './motion.ts'
+import { pictureTheme } from './picture-theme.ts'
+import { say, sayNumber } from './say.ts'
+
+/** um: the loupe shows one millimetre. */
+const loupeSide = 1000
+
+let made: { results: unknown; look: unknown; picture: BenchPicture } | undefined
+
+/** The picture of the session as it is now; the page has one session, so the last one made is kept. */
+export function benchPicture(session: Session): BenchPicture {
+  const { results, look, playback } = session
+  if (made?.results !== results || made.look !== look) made = { results, look, picture: makePicture(session) }
+  const { unit, phase } = playback
+  return { ...made.picture, unit, phase, motion: !prefersStill() }
+}
+
+/** To be called when the page's colours have changed. */
+export function forgetPicture(): void {
+  made = undefined
+}
+
+function makePicture(session: Session): BenchPicture {
+  const { setUp, results, patch, look, playback, colours } = session
+  return {
+    run: results.run,
+    patch,
+    accounts: results.accounts(patch),
+    cells: results.cells(patch),
+    cellSide: loupeSide / pictureCells,
+    unit: playback.unit,
+    phase: playback.phase,
+    row: look.row,
+    inkColours: colours.solids.map(colourNumber),
+    colourOf: (amounts) => colourNumber(colours.of(amounts)),
+    paint: (films, pixels) => colours.paint(films, pixels),
+    inkLetters: inkLetters(setUp.inks.map((ink) => ink.name)),
+    face: look.face,
+    theme: pictureTheme(),
+    words: words(session),
+    motion: !prefersStill(),
+    largeType: false,
+  }
+}
+
+function words({ setUp }: Session): PictureWords {
+  return {
+    units: setUp.inks.map(({ name }, unit) => say('picture.unit', { unit: unit + 1, name })),
+    interval: say('picture.interval', { seconds: sayNumber(setUp.press.interval, 0, 2) }),
+    paper: say('picture.paper'),
+    blanket: say('picture.blanket'),
+    plate: say('picture.plate'),
+    inkRoller: say('picture.inkRoller'),
+    dampening: say('picture.dampening'),
+    impression: say('picture.impression'),
+    sheet: say('picture.sheet'),
+    pull: say('picture.pull'),
+    notToScale: say('picture.notToScale'),
+    marks: {
+      split: say('picture.marks.split'),
+      lifted: say('picture.marks.lifted'),
+      torn: say('picture.marks.torn'),
+      untouched: say('picture.marks.untouched'),
+    },
+    length: (um) =>
+      um < 100
+        ? say('picture.micrometres', { value: sayNumber(um, 0, 2) })
+        : say('picture.millimetres', { value: sayNumber(um / 1000, 0, 2) }),
+    tack: (pull) => sayNumber(pull, 1),
+  }
+}

@@ -1,0 +1,126 @@
+/** One of a few, side by side: real radio buttons, drawn as a strip. Fires `choose` with the value chosen. */
+import { LitElement, css, html } from 'lit'
+import { sharedStyles } from './shared-styles.ts'
+
+export interface Option {
+  value: string
+  label: string
+  /** read out instead of a short label */
+  name?: string
+}
+
+export class ChooseEvent extends Event {
+  readonly value: string
+
+  constructor(value: string) {
+    super('choose')
+    this.value = value
+  }
+}
+
+export class Choice extends LitElement {
+  static override properties = {
+    legend: {},
+    drawLegend: { type: Boolean },
+    options: { attribute: false },
+    value: {},
+  }
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: inline-block;
+      }
+      legend {
+        margin-bottom: 2px;
+        font-size: 14px;
+        font-weight: 400;
+      }
+      .strip {
+        display: inline-flex;
+        border: 1px solid var(--accent);
+        border-radius: var(--corner);
+        background: var(--field);
+      }
+      label {
+        position: relative;
+        display: flex;
+        align-items: center;
+        min-width: 26px;
+        min-height: 26px;
+        padding: 0 8px;
+        color: var(--accent);
+        font-size: 15px;
+        font-weight: 600;
+        white-space: nowrap;
+        justify-content: center;
+        cursor: pointer;
+      }
+      label + label {
+        border-left: 1px solid var(--accent);
+      }
+      label:hover {
+        background: var(--accent-ground);
+      }
+      label:has(:checked) {
+        background: var(--accent);
+        color: var(--on-accent);
+      }
+      label:has(:focus-visible) {
+        outline: 3px solid var(--accent);
+        outline-offset: 2px;
+        z-index: 1;
+      }
+      input[type='radio'] {
+        position: absolute;
+        inset: 0;
+        width: 100%;
+        height: 100%;
+        margin: 0;
+        opacity: 0;
+        cursor: pointer;
+      }
+      @media (pointer: coarse) {
+        label {
+          min-width: 44px;
+          min-height: 44px;
+        }
+      }
+      @media (forced-colors: active) {
+        label:has(:checked) {
+          forced-color-adjust: none;
+          background: Highlight;
+          color: HighlightText;
+        }
+      }
+    `,
+  ]
+
+  declare legend: string
+  declare drawLegend: boolean
+  declare options: readonly Option[]
+  declare value: string
+
+  override render() {
+    return html`<fieldset>
+      <legend class=${this.drawLegend ? '' : 'unseen'}>${this.legend}</legend>
+      <div class="strip">
+        ${this.options.map(
+          ({ value, label, name }) =>
+            html`<label title=${name ?? ''}
+              ><input
+                type="radio"
+                name="choice"
+                value=${value}
+                aria-label=${name ?? label}
+                .checked=${value === this.value}
+                @change=${() => this.dispatchEvent(new ChooseEvent(value))}
+              />${label}</label
+            >`,
+        )}
+      </div>
+    </fieldset>`
+  }
+}
+
+customElements.define('tack-choice', Choice)

@@ -1,0 +1,197 @@
+/** The ink ladder: the stair, a row for each ink in the order of the units, and a way to add another. */
+import type { PropertyValues } from 'lit'
+import { css, html } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
+import { inkLetters } from '../session/letters.ts'
+import { moved } from '../session/order.ts'
+import './add-ink.ts'
+import type { CarryStep, Carried } from './carry.ts'
+import { CarryEvent } from './carry.ts'
+import type { InkRow } from './ink-row.ts'
+import './ink-row.ts'
+import type { Tread } from './ink-stair.ts'
+import './ink-stair.ts'
+import { linkedText } from './linked-text.ts'
+import { say } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+import { stairSentence } from './stair-sentence.ts'
+
+export class InkLadder extends SessionElement {
+  static override properties = { _carried: { state: true }, _status: { state: true } }
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        --ladder-columns: minmax(88px, 1fr) 60px 60px 60px 28px 28px;
+      }
+      @media (pointer: coarse) {
+        :host {
+          --ladder-columns: minmax(72px, 1fr) 48px 48px 48px 88px 28px;
+        }
+      }
+      .sentence {
+        margin: 4px 0 8px;
+        font-size: 15px;
+        line-height: 20px;
+      }
+      .heads {
+        display: grid;
+        grid-template-columns: var(--ladder-columns);
+        gap: 4px;
+        color: var(--soft);
+        font-size: 14px;
+        line-height: 18px;
+        text-align: center;
+      }
+      .heads span:first-child {
+        text-align: left;
+      }
+      li + li {
+        border-top: 1px solid var(--line);
+      }
+      .status {
+        min-height: 20px;
+        margin-top: 4px;
+        color: var(--soft);
+        font-size: 14px;
+        line-height: 20px;
+      }
+    `,
+  ]
+
+  declare _carried: Carried | null
+  declare _status: string
+  #refocus: string | null = null
+
+  constructor() {
+    super()
+    this._carried = null
+    this._status = ''
+  }
+
+  override render() {
+    const treads = this.#treads()
+    const shown = this._carried ? moved(treads, this._carried.from, this._carried.to) : treads
+    const carried = this._carried?.from ?? null
+    const film = this.session.look.measures.film
+    return html`
+      <h2 class="unseen" id="title">${say('bench.ladder')}</h2>
+      <tack-ink-stair
+        .treads=${shown}
+        .carried=${carried}
+        .current=${this.session.playback.unit}
+        @carry=${this.#take}
+        @look=${(event: CustomEvent<number>) => this.session.play({ kind: 'look at unit', unit: event.detail })}
+      ></tack-ink-stair>
+      <p class="sentence">${linkedText(stairSentence(shown))}</p>
+      <div class="heads" aria-hidden="true">
+        <span>${say('bench.unitAndInk')}</span>
+        <span>${say('bench.tack')}</span>
+        <span>${say('bench.filmIn', { unit: say(`bench.unit.${film.unit}`) })}</span>
+        <span>${say('bench.coverageHead')}</span>
+      </div>
+      <ol aria-labelledby="title" @carry=${this.#take} @drag-to=${this.#dragTo}>
+        ${repeat(
+          shown,
+          (tread) => tread.name,
+          (tread, place) =>
+            html`<li>
+              <tack-ink-row
+                .session=${this.session}
+                .unit=${tread.unit}
+                .place=${place}
+                .letter=${tread.letter}
+                .colour=${tread.colour}
+                .carried=${tread.unit === carried}
+              ></tack-ink-row>
+            </li>`,
+        )}
+      </ol>
+      <tack-add-ink .session=${this.session}></tack-add-ink>
+      <p class="status" role="status">${this._status || say('bench.carryHint')}</p>
+    `
+  }
+
+  override updated(changed: PropertyValues): void {
+    super.updated(changed)
+    if (this.#refocus === null) return
+    const name = this.#refocus
+    this.#refocus = null
+    this.#rows.find((row) => row.ink?.name === name)?.focusHandle()
+  }
+
+  get #rows(): InkRow[] {
+    return Array.from(this.renderRoot.querySelectorAll<InkRow>('tack-ink-row'))
+  }
+
+  #treads(): Tread[] {
+    const { inks } = this.session.setUp
+    const letters = inkLetters(inks.map((ink) => ink.name))
+    const { solids } = this.session.colours
+    return inks.map(({ name, tack }, unit) => ({ name, tack, unit, letter: letters[unit], colour: solids[unit] }))
+  }
+
+  #take(event: Event): void {
+    event.stopPropagation()
+    if (!(event instanceof CarryEvent)) return
+    this.#keepFocus(event.target)
+    this.#do(event.step)
+  }
+
+  /** Rows keep the focus through their move; the stair has none to keep. */
+  #keepFocus(target: EventTarget | null): void {
+    const row = target as Partial<InkRow>
+    if (row.focusHandle && row.matches?.(':focus-within')) this.#refocus = row.ink?.name ?? null
+  }
+
+  #do(step: CarryStep): void {
+    const { inks } = this.session.setUp
+    const carried = this._carried
+    const name = inks[step.kind === 'lift' || step.kind === 'send' ? step.unit : (carried?.from ?? 0)].name
+    const values = { name, units: inks.length }
+    switch (step.kind) {
+      case 'lift':
+        this._carried = { from: step.unit, to: step.unit }
+        this._status = say('bench.lifted', { ...values, unit: step.unit + 1 })
+        return
+      case 'by':
+      case 'to': {
+        if (!carried) return
+        const place = step.kind === 'to' ? step.place : carried.to + step.places
+        const to = Math.min(inks.length - 1, Math.max(0, place))
+        if (to === carried.to) return
+        this._carried = { ...carried, to }
+        this._status = say('bench.carriedTo', { ...values, unit: to + 1 })
+        return
+      }
+      case 'set down':
+        this._carried = null
+        if (!carried) return
+        if (carried.to !== carried.from) this.attempt({ kind: 'move ink', ...carried })
+        this._status = say('bench.setDown', { ...values, unit: carried.to + 1 })
+        return
+      case 'return':
+        this._carried = null
+        if (carried) this._status = say('bench.returned', { ...values, unit: carried.from + 1 })
+        return
+      case 'send': {
+        this._carried = null
+        const problem = this.attempt({ kind: 'move ink', from: step.unit, to: step.place })
+        this._status =
+          problem === null
+            ? say('bench.setDown', { ...values, unit: step.place + 1 })
+            : say('bench.noSuchUnit', { ...values, unit: step.place + 1 })
+      }
+    }
+  }
+
+  /** A row dragged to a height takes the place after the rows whose middle lies above it. */
+  #dragTo(event: Event): void {
+    const y = (event as CustomEvent<number>).detail
+    const place = this.#rows.filter((row) => !row.carried && row.middle < y).length
+    this.#do({ kind: 'to', place })
+  }
+}
+
+customElements.define('tack-ink-ladder', InkLadder)

@@ -1,0 +1,313 @@
+/**
+ * One ink of the ladder: a handle to carry it by, its tack, film and coverage, buttons to move it, and more. Keys on the
+ * handle: Space lifts and sets down, arrows carry, Escape returns, a unit number sends it there.
+ */
+import { css, html, nothing } from 'lit'
+import { ranges } from '../press/ranges.ts'
+import type { Ink } from '../press/setup.ts'
+import { fromShown, toShown } from '../session/measures.ts'
+import type { CarryStep } from './carry.ts'
+import { CarryEvent, dragStarts } from './carry.ts'
+import './ink-details.ts'
+import './number-field.ts'
+import { say } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+export class InkRow extends SessionElement {
+  static override properties = {
+    unit: { type: Number },
+    place: { type: Number },
+    letter: {},
+    colour: {},
+    carried: { type: Boolean, reflect: true },
+    _open: { state: true },
+  }
+  static override styles = [
+    sharedStyles,
+    css`
+      .row {
+        display: grid;
+        grid-template-columns: var(--ladder-columns);
+        gap: 4px;
+        align-items: center;
+        padding: 2px 0;
+      }
+      .handle {
+        display: flex;
+        align-items: center;
+        gap: 8px;
+        width: 100%;
+        min-width: 0;
+        height: 44px;
+        padding: 0 4px 0 8px;
+        border-color: transparent;
+        background: none;
+        color: var(--graphite);
+        text-align: left;
+        line-height: 18px;
+        cursor: grab;
+      }
+      .handle[aria-current='true'] {
+        border-left: 4px solid var(--graphite);
+        padding-left: 5px;
+      }
+      :host([carried]) .handle {
+        outline: 3px solid var(--accent);
+        background: var(--accent-ground);
+        cursor: grabbing;
+      }
+      .number {
+        min-width: 9px;
+      }
+      .swatch {
+        flex: none;
+        width: 16px;
+        height: 28px;
+        border: 1px solid var(--graphite);
+        background: var(--ink);
+        touch-action: none;
+        forced-color-adjust: none;
+      }
+      .name {
+        overflow: hidden;
+        overflow-wrap: anywhere;
+      }
+      .moves {
+        display: grid;
+        gap: 0;
+      }
+      .moves button {
+        min-height: 24px;
+        height: 24px;
+        padding: 0;
+        font-size: 12px;
+        line-height: 1;
+      }
+      .moves button + button {
+        margin-top: -1px;
+      }
+      .more {
+        padding: 0;
+      }
+      @media (pointer: coarse) {
+        .moves {
+          grid-auto-flow: column;
+          grid-auto-columns: 44px;
+        }
+        .moves button {
+          height: 44px;
+        }
+        .moves button + button {
+          margin: 0 0 0 -1px;
+        }
+      }
+      @media (max-width: 480px) {
+        .row {
+          padding: 8px 0;
+        }
+      }
+    `,
+  ]
+
+  /** its unit in the set-up */
+  declare unit: number
+  /** where it is shown, which differs while it is carried */
+  declare place: number
+  declare letter: string
+  declare colour: string
+  declare carried: boolean
+  declare _open: boolean
+
+  #pressed: { y: number; carrying: boolean } | null = null
+  /** a drag ends with a click of the browser's own, which means nothing */
+  #dragged = false
+
+  get ink(): Ink | undefined {
+    return this.session.setUp.inks[this.unit]
+  }
+
+  override render() {
+    const { ink } = this
+    if (!ink) return nothing
+    const { name } = ink
+    const film = this.session.look.measures.film
+    const last = this.session.setUp.inks.length - 1
+    return html`
+      <div class="row">
+        <button
+          type="button"
+          class="handle"
+          aria-current=${this.session.playback.unit === this.unit}
+          aria-label=${say('bench.inkHandle', { unit: this.place + 1, name, tack: ink.tack })}
+          aria-pressed=${this.carried ? 'true' : nothing}
+          @click=${this.#look}
+          @keydown=${this.#key}
+          @keyup=${this.#keyUp}
+          @pointerdown=${this.#down}
+          @pointermove=${this.#move}
+          @pointerup=${this.#up}
+          @pointercancel=${this.#cancel}
+          @blur=${this.#blur}
+        >
+          <span class="number">${this.place + 1}</span>
+          <span class="swatch"></span>
+          <span class="name">${name}</span>
+        </button>
+        <tack-number-field
+          compact
+          .label=${say('bench.tackOf', { name })}
+          .unit=${say('bench.tackUnits')}
+          .least=${ranges.tack.least}
+          .most=${ranges.tack.most}
+          .step=${ranges.tack.step}
+          .value=${ink.tack}
+          .offer=${(value: number) => this.#edit('tack', value)}
+        ></tack-number-field>
+        <tack-number-field
+          compact
+          .label=${say('bench.filmOf', { name })}
+          .unit=${say(`bench.unit.${film.unit}`)}
+          .least=${toShown(ranges.film.least, film)}
+          .most=${toShown(ranges.film.most, film)}
+          .step=${ranges.film.step}
+          .value=${toShown(ink.film, film)}
+          .offer=${(value: number) => this.#edit('film', fromShown(value, film))}
+        ></tack-number-field>
+        <tack-number-field
+          compact
+          .label=${say('bench.coverageOf', { name })}
+          .unit=${'%'}
+          .least=${100 * ranges.coverage.least}
+          .most=${100 * ranges.coverage.most}
+          .step=${5}
+          .decimals=${1}
+          .value=${100 * ink.coverage}
+          .offer=${(value: number) => this.#edit('coverage', value / 100)}
+        ></tack-number-field>
+        <div class="moves">${this.#mover(-1, this.place === 0)} ${this.#mover(1, this.place === last)}</div>
+        <button
+          type="button"
+          class="more"
+          aria-expanded=${this._open}
+          aria-label=${say('bench.moreOf', { name })}
+          title=${say('bench.moreOf', { name })}
+          @click=${() => (this._open = !this._open)}
+        >
+          <span aria-hidden="true">…</span>
+        </button>
+      </div>
+      ${this._open ? html`<tack-ink-details .session=${this.session} .unit=${this.unit}></tack-ink-details>` : nothing}
+    `
+  }
+
+  #mover(places: -1 | 1, disabled: boolean) {
+    const name = this.ink?.name ?? ''
+    const label = say(places < 0 ? 'bench.moveUp' : 'bench.moveDown', { name })
+    const to = this.place + places
+    return html`<button
+      type="button"
+      ?disabled=${disabled}
+      aria-label=${label}
+      title=${label}
+      @click=${() => this.#carry({ kind: 'send', unit: this.unit, place: to })}
+    >
+      <span aria-hidden="true">${places < 0 ? '▲' : '▼'}</span>
+    </button>`
+  }
+
+  override updated(): void {
+    this.style.setProperty('--ink', this.colour)
+  }
+
+  /** Moving an element in the page takes the focus from it. */
+  focusHandle(): void {
+    this.#handle.focus()
+  }
+
+  /** px from the top of the window to the middle of the row */
+  get middle(): number {
+    const { top, height } = this.#handle.getBoundingClientRect()
+    return top + height / 2
+  }
+
+  get #handle(): HTMLElement {
+    return this.renderRoot.querySelector('.handle') as HTMLElement
+  }
+
+  #edit(field: 'tack' | 'film' | 'coverage', value: number): string | null {
+    return this.attempt({ kind: 'edit ink', unit: this.unit, field, value })
+  }
+
+  #carry(step: CarryStep): void {
+    this.dispatchEvent(new CarryEvent(step))
+  }
+
+  #look(): void {
+    if (this.#dragged) this.#dragged = false
+    else this.session.play({ kind: 'look at unit', unit: this.unit })
+  }
+
+  #key(event: KeyboardEvent): void {
+    if (event.ctrlKey || event.metaKey || event.altKey) return
+    const step = this.#stepFor(event.key)
+    if (!step) return
+    event.preventDefault()
+    this.#carry(step)
+  }
+
+  #stepFor(key: string): CarryStep | null {
+    if (key === ' ') return this.carried ? { kind: 'set down' } : { kind: 'lift', unit: this.unit }
+    if (/^[1-9]$/.test(key)) return { kind: 'send', unit: this.unit, place: Number(key) - 1 }
+    if (!this.carried) return null
+    if (key === 'Escape') return { kind: 'return' }
+    if (key === 'ArrowUp' || key === 'ArrowLeft') return { kind: 'by', places: -1 }
+    if (key === 'ArrowDown' || key === 'ArrowRight') return { kind: 'by', places: 1 }
+    return null
+  }
+
+  /** A button clicks itself when Space comes up; here Space lifts and sets down. */
+  #keyUp(event: KeyboardEvent): void {
+    if (event.key === ' ') event.preventDefault()
+  }
+
+  #down(event: PointerEvent): void {
+    if (event.button !== 0) return
+    this.#dragged = false
+    this.#pressed = { y: event.clientY, carrying: false }
+  }
+
+  #move(event: PointerEvent): void {
+    const pressed = this.#pressed
+    if (!pressed) return
+    if (!pressed.carrying) {
+      if (Math.abs(event.clientY - pressed.y) < dragStarts) return
+      pressed.carrying = true
+      this.#dragged = true
+      this.#carry({ kind: 'lift', unit: this.unit })
+    }
+    this.dispatchEvent(new CustomEvent('drag-to', { bubbles: true, detail: event.clientY }))
+  }
+
+  #up(): void {
+    if (this.#pressed?.carrying) this.#carry({ kind: 'set down' })
+    this.#pressed = null
+  }
+
+  #cancel(): void {
+    if (this.#pressed?.carrying) this.#carry({ kind: 'return' })
+    this.#pressed = null
+  }
+
+  /** Whoever leaves a carried ink puts it back, unless the row itself has only moved in the page. */
+  #blur(): void {
+    if (!this.carried || this.#pressed) return
+    void this.updateComplete.then(() => {
+      setTimeout(() => {
+        if (this.carried && this.shadowRoot?.activeElement !== this.#handle) this.#carry({ kind: 'return' })
+      })
+    })
+  }
+}
+
+customElements.define('tack-ink-row', InkRow)

@@ -1,0 +1,16 @@
+/** Text of the catalogue in which [[term|word]] marks a word to be explained. */
+import type { TemplateResult } from 'lit'
+import { html } from 'lit'
+import './term-link.ts'
+
+const mark = /\[\[([^|\]]+)\|([^\]]+)\]\]/
+
+export function linkedText(text: string): (string | TemplateResult)[] {
+  // split with two groups gives: text, term, word, text, term, word, ..., text
+  const pieces = text.split(mark)
+  return pieces.flatMap((piece, at): (string | TemplateResult)[] => {
+    if (at % 3 === 0) return [piece]
+    if (at % 3 === 1) return [html`<tack-term .term=${piece} .text=${pieces[at + 1]}></tack-term>`]
+    return []
+  })
+}

@@ -1,0 +1,93 @@
+/** The paper: which one, how strong, how absorbent and how even its surface is. */
+import { css, html, nothing } from 'lit'
+import type { PaperName } from '../physics/paper.ts'
+import { paperNames, papers } from '../physics/paper.ts'
+import type { RangeName } from '../press/ranges.ts'
+import { ranges } from '../press/ranges.ts'
+import type { PaperField } from '../session/change.ts'
+import './number-field.ts'
+import { say } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+const fields = ['surfaceStrength', 'absorbency', 'evenness'] satisfies (PaperField & RangeName)[]
+
+export class PaperPanel extends SessionElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .head {
+        display: flex;
+        align-items: center;
+        gap: 8px;
+      }
+      select {
+        flex: 1;
+        min-width: 0;
+      }
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(3, minmax(0, 1fr));
+        gap: 8px;
+        margin-top: 8px;
+      }
+      button {
+        margin-top: 8px;
+      }
+    `,
+  ]
+
+  override render() {
+    const { paper } = this.session.setUp
+    const supplied = papers[paper.base]
+    const changed = fields.some((field) => paper[field] !== supplied[field])
+    return html`
+      <div class="head">
+        <label for="paper"><h2>${say('bench.paper')}</h2></label>
+        <select id="paper" @change=${this.#take}>
+          ${paperNames.map(
+            (name) =>
+              html`<option value=${name} ?selected=${name === paper.base}>${say(`bench.paper.${name}`)}</option>`,
+          )}
+        </select>
+      </div>
+      <div class="fields">
+        ${fields.map(
+          (field) =>
+            html`<tack-number-field
+              .label=${say(`bench.${field}`)}
+              .unit=${say(`bench.unitOf.${field}`)}
+              .least=${ranges[field].least}
+              .most=${ranges[field].most}
+              .step=${ranges[field].step}
+              .value=${paper[field]}
+              .offer=${(value: number) => this.#edit(field, value)}
+            ></tack-number-field>`,
+        )}
+      </div>
+      ${
+        changed
+          ? html`<button type="button" @click=${() => this.attempt({ kind: 'take paper', paper: paper.base })}>
+              ${say('bench.asSupplied')}
+            </button>`
+          : nothing
+      }
+    `
+  }
+
+  override updated(): void {
+    // Undo changes the paper while the select still holds what was picked.
+    const select = this.renderRoot.querySelector('select') as HTMLSelectElement
+    select.value = this.session.setUp.paper.base
+  }
+
+  #take(event: Event): void {
+    this.attempt({ kind: 'take paper', paper: (event.target as HTMLSelectElement).value as PaperName })
+  }
+
+  #edit(field: PaperField, value: number): string | null {
+    return this.attempt({ kind: 'edit paper', field, value })
+  }
+}
+
+customElements.define('tack-paper-panel', PaperPanel)

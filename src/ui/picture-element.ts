@@ -1,0 +1,106 @@
+/**
+ * A canvas of the bench: fetches its view when first seen, and draws whenever session, size or phase has changed, once
+ * a frame at most. What it shows stands in its label and, in numbers, in the tables of the page.
+ */
+import { css, html, nothing } from 'lit'
+import type { View } from '../view/picture.ts'
+import { benchPicture } from './bench-picture.ts'
+import { say } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+export abstract class PictureElement extends SessionElement {
+  static override properties = { _state: { state: true } }
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        position: relative;
+        min-height: 0;
+      }
+      .host {
+        position: absolute;
+        inset: 0;
+        overflow: hidden;
+      }
+      p {
+        position: absolute;
+        top: 8px;
+        left: 8px;
+        color: var(--soft);
+        font-size: 15px;
+      }
+    `,
+  ]
+
+  declare _state: { kind: 'waiting' | 'drawn' } | { kind: 'failed'; reason: string }
+  #view: View | undefined
+  #frame = 0
+  #unsubscribeFrames: (() => void) | undefined
+  #observer: ResizeObserver | undefined
+
+  constructor() {
+    super()
+    this._state = { kind: 'waiting' }
+  }
+
+  /** Fetches the view and puts it into `host`. */
+  protected abstract open(host: HTMLElement): Promise<View>
+  /** What the picture shows, in one sentence. */
+  protected abstract summary(): string
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#unsubscribeFrames = this.session.subscribeToFrames(() => this.#draw())
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#unsubscribeFrames?.()
+    this.#observer?.disconnect()
+    cancelAnimationFrame(this.#frame)
+    this.#view?.destroy()
+    this.#view = undefined
+  }
+
+  override render() {
+    const state = this._state
+    return html`<div class="host" role="img" aria-label=${this.summary()}></div>
+      ${state.kind === 'waiting' ? html`<p>${say('bench.loading')}</p>` : nothing}
+      ${state.kind === 'failed' ? html`<p>${say('bench.noPicture', { reason: state.reason })}</p>` : nothing}`
+  }
+
+  override firstUpdated(): void {
+    this.#observer = new ResizeObserver(() => void this.#resized())
+    this.#observer.observe(this)
+  }
+
+  override updated(): void {
+    this.#draw()
+  }
+
+  #opening = false
+
+  async #resized(): Promise<void> {
+    if (this.#view) {
+      this.#view.resize()
+      this.#draw()
+    } else if (!this.#opening && this.clientWidth > 0) {
+      this.#opening = true
+      try {
+        this.#view = await this.open(this.renderRoot.querySelector('.host') as HTMLElement)
+        this._state = { kind: 'drawn' }
+      } catch (error) {
+        this._state = { kind: 'failed', reason: error instanceof Error ? error.message : String(error) }
+      }
+    }
+  }
+
+  #draw(): void {
+    if (!this.#view || this.#frame !== 0 || this.clientWidth === 0) return
+    this.#frame = requestAnimationFrame(() => {
+      this.#frame = 0
+      this.#view?.draw(benchPicture(this.session))
+    })
+  }
+}

@@ -1,0 +1,154 @@
+/** The press: its kind, speed, the time between units, temperature and dampening. */
+import { css, html, nothing } from 'lit'
+import { intervalAt, unitSpacing } from '../press/presets.ts'
+import { ranges } from '../press/ranges.ts'
+import type { PressKind } from '../press/setup.ts'
+import type { PressField } from '../session/change.ts'
+import { fromShown, sheetPitch, toShown } from '../session/measures.ts'
+import type { ChooseEvent } from './choice.ts'
+import './choice.ts'
+import './measure-choice.ts'
+import './number-field.ts'
+import { say, sayNumber } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+export class PressPanel extends SessionElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .head {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 4px 8px;
+      }
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(2, minmax(0, 1fr));
+        gap: 8px 16px;
+        margin-top: 8px;
+      }
+      .pair {
+        display: flex;
+        gap: 4px;
+        align-items: flex-end;
+      }
+      .pair tack-number-field {
+        flex: 1;
+      }
+      .check {
+        display: flex;
+        align-items: center;
+        gap: 4px;
+        margin-left: auto;
+        font-size: 15px;
+      }
+      .note {
+        margin-top: 2px;
+        line-height: 18px;
+      }
+      .note button {
+        min-height: 24px;
+        font-size: 14px;
+      }
+    `,
+  ]
+
+  override render() {
+    const { press } = this.session.setUp
+    const { speed, temperature } = this.session.look.measures
+    const speedDecimals = speed.unit === 'm/s' ? 2 : speed.unit === 'm/min' ? 1 : 0
+    return html`
+      <div class="head">
+        <h2>${say('bench.press')}</h2>
+        <tack-choice
+          .legend=${say('bench.pressKind')}
+          .options=${(['sheet-fed', 'web'] as const).map((value) => ({ value, label: say(`bench.press.${value}`) }))}
+          .value=${press.kind}
+          @choose=${(event: ChooseEvent) => this.attempt({ kind: 'take press', press: event.value as PressKind })}
+        ></tack-choice>
+        <label class="check"
+          ><input
+            type="checkbox"
+            .checked=${press.waterless}
+            @change=${(event: Event) => this.#edit('waterless', (event.target as HTMLInputElement).checked)}
+          />${say('bench.waterless')}</label
+        >
+      </div>
+      <div class="fields">
+        <div>
+          <div class="pair">
+            <tack-number-field
+              .label=${say('bench.speed')}
+              .least=${toShown(ranges.speed.least, speed)}
+              .most=${toShown(ranges.speed.most, speed)}
+              .step=${ranges.speed.step * speed.scale}
+              .decimals=${speedDecimals}
+              .value=${toShown(press.speed, speed)}
+              .offer=${(value: number) => this.#edit('speed', fromShown(value, speed))}
+            ></tack-number-field>
+            <tack-measure-choice .session=${this.session} .quantity=${'speed'}></tack-measure-choice>
+          </div>
+          ${
+            speed.unit === 'sheets/h'
+              ? html`<p class="note">${say('bench.sheetPitch', { length: sayNumber(sheetPitch, 1) })}</p>`
+              : nothing
+          }
+        </div>
+        <div>
+          <tack-number-field
+            .label=${say('bench.interval')}
+            .unit=${'s'}
+            .least=${ranges.interval.least}
+            .most=${ranges.interval.most}
+            .step=${ranges.interval.step}
+            .decimals=${3}
+            .value=${press.interval}
+            .offer=${(value: number) => this.#edit('interval', value)}
+          ></tack-number-field>
+          <p class="note">
+            ${
+              press.intervalPinned
+                ? html`<button type="button" @click=${() => this.#edit('interval', undefined)}>
+                    ${say('bench.letFollow', { interval: sayNumber(intervalAt(press.kind, press.speed), 0, 3) })}
+                  </button>`
+                : say('bench.follows', { spacing: sayNumber(unitSpacing[press.kind], 0, 3) })
+            }
+          </p>
+        </div>
+        <div class="pair">
+          <tack-number-field
+            .label=${say('bench.temperature')}
+            .least=${toShown(ranges.temperature.least, temperature)}
+            .most=${toShown(ranges.temperature.most, temperature)}
+            .step=${ranges.temperature.step}
+            .decimals=${1}
+            .value=${toShown(press.temperature, temperature)}
+            .offer=${(value: number) => this.#edit('temperature', fromShown(value, temperature))}
+          ></tack-number-field>
+          <tack-measure-choice .session=${this.session} .quantity=${'temperature'}></tack-measure-choice>
+        </div>
+        ${
+          press.waterless
+            ? html`<p class="note">${say('bench.noDampening')}</p>`
+            : html`<tack-number-field
+                .label=${say('bench.dampening')}
+                .unit=${say('bench.timesNormal')}
+                .least=${ranges.dampening.least}
+                .most=${ranges.dampening.most}
+                .step=${ranges.dampening.step}
+                .value=${press.dampening}
+                .offer=${(value: number) => this.#edit('dampening', value)}
+              ></tack-number-field>`
+        }
+      </div>
+    `
+  }
+
+  #edit(field: PressField, value: number | boolean | undefined): string | null {
+    return this.attempt({ kind: 'edit press', field, value })
+  }
+}
+
+customElements.define('tack-press-panel', PressPanel)

@@ -1,0 +1,142 @@
+/** The pulls at which each film of the stack would split, as bars on one scale, top of the stack first; and the paper's strength. */
+import { css, html, nothing } from 'lit'
+import type { FilmAccount, NipAccount } from '../press/account.ts'
+import { inkLetters } from '../session/letters.ts'
+import { say, sayNumber, sayPercent } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+interface Plane {
+  label: string
+  /** tack units; null where nothing there can break */
+  pull: number | null
+  /** share of the area in contact in which it broke */
+  broke: number
+  /** #rrggbb; empty for paper */
+  colour: string
+}
+
+export class PullBars extends SessionElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      table {
+        width: 100%;
+        border-collapse: collapse;
+        font-size: 15px;
+        line-height: 20px;
+      }
+      th {
+        font-weight: 400;
+        text-align: left;
+      }
+      thead th {
+        color: var(--soft);
+        font-size: 14px;
+        line-height: 16px;
+      }
+      th:last-child,
+      td:last-child {
+        width: 64px;
+        text-align: right;
+      }
+      tbody th {
+        width: 136px;
+        padding-right: 8px;
+      }
+      td {
+        padding: 1px 0;
+      }
+      .weakest th,
+      .weakest td {
+        font-weight: 650;
+      }
+      .bar {
+        display: flex;
+        gap: 8px;
+        align-items: center;
+      }
+      .length {
+        flex: none;
+        width: calc((100% - 48px) * var(--length));
+        height: 14px;
+        border: 1px solid var(--graphite);
+        background: var(--ink);
+        forced-color-adjust: none;
+      }
+      .beyond {
+        border-right: 0;
+        clip-path: polygon(0 0, 100% 0, calc(100% - 6px) 33%, 100% 66%, calc(100% - 6px) 100%, 0 100%);
+      }
+    `,
+  ]
+
+  override render() {
+    const planes = this.#planes()
+    const most = Math.max(...planes.map(({ broke }) => broke))
+    return html`<table>
+      <thead>
+        <tr>
+          <th scope="col">${say('bench.inTheStack')}</th>
+          <th scope="col">${say('bench.pullIn')}</th>
+          <th scope="col">${say('bench.brokeIn')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${planes.map(
+          ({ label, pull, broke, colour }) =>
+            html`<tr class=${broke === most && broke > 0 ? 'weakest' : nothing}>
+              <th scope="row">${label}</th>
+              <td>
+                <div class="bar">
+                  <span class=${colour ? 'length' : 'length beyond'} aria-hidden="true"></span>
+                  <span>${pull === null ? say('bench.cannotBreak') : sayNumber(pull, 1)}</span>
+                </div>
+              </td>
+              <td>${pull === null ? '' : sayPercent(broke)}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>`
+  }
+
+  override updated(): void {
+    const planes = this.#planes()
+    const longest = Math.max(...planes.filter(({ colour }) => colour).map(({ pull }) => pull ?? 0), 1)
+    this.renderRoot.querySelectorAll<HTMLElement>('.length').forEach((bar, place) => {
+      const { pull, colour } = planes[place]
+      // The paper bears far more than any film pulls: its bar ends torn off at the edge of the scale.
+      const length = (pull ?? 0) / longest
+      bar.hidden = pull === null
+      bar.classList.toggle('beyond', length > 1)
+      bar.style.setProperty('--length', String(Math.min(1, length)))
+      bar.style.setProperty('--ink', colour || 'var(--paper)')
+    })
+  }
+
+  #planes(): Plane[] {
+    const { results, patch, playback, setUp, colours } = this.session
+    const account = results.accounts(patch)[playback.unit]
+    const names = setUp.inks.map((ink) => ink.name)
+    const letters = inkLetters(names)
+    const { solids } = colours
+    const onSheet = account.films.filter((film) => film.thickness > 0).toReversed()
+    const plane = (film: FilmAccount, where: 'bench.onBlanket' | 'bench.onSheet'): Plane => ({
+      label: say(where, { name: names[film.unit], letter: letters[film.unit] }),
+      pull: film.pull,
+      broke: film.broke,
+      colour: solids[film.unit],
+    })
+    return [
+      ...(account.blanket.thickness > 0 ? [plane(account.blanket, 'bench.onBlanket')] : []),
+      ...onSheet.map((film) => plane(film, 'bench.onSheet')),
+      paperOf(account),
+    ]
+  }
+}
+
+function paperOf({ strength, torn }: NipAccount): Plane {
+  return { label: say('bench.paperBears'), pull: strength, broke: torn, colour: '' }
+}
+
+customElements.define('tack-pull-bars', PullBars)

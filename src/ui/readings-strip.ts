@@ -1,0 +1,135 @@
+/** What is read off the sheet, large: mass trap of each pair, and film, lifting, picking and contamination at the unit looked at. */
+import { css, html } from 'lit'
+import { liftedShares } from '../press/readings.ts'
+import { inkLetters } from '../session/letters.ts'
+import { toShown } from '../session/measures.ts'
+import { linkedText } from './linked-text.ts'
+import { say, sayNumber, sayPercent } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+import './share-bar.ts'
+
+/** With more inks than this, only the pairs of the unit looked at are shown here; all are in the table of readings. */
+const inksWithAllPairs = 4
+
+export class ReadingsStrip extends SessionElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px 24px;
+        align-items: flex-start;
+      }
+      dl {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 4px 16px;
+      }
+      section > h3 {
+        color: var(--soft);
+        font-size: 14px;
+        font-weight: 400;
+      }
+      dt {
+        font-size: 14px;
+        line-height: 18px;
+        white-space: nowrap;
+      }
+      dd {
+        font-size: var(--reading);
+        font-weight: 600;
+        line-height: 32px;
+        white-space: nowrap;
+      }
+      dd small {
+        font-size: 16px;
+        font-weight: 400;
+      }
+      dd .note {
+        display: block;
+        font-weight: 400;
+        line-height: 16px;
+      }
+    `,
+  ]
+
+  override render() {
+    return html`
+      <section>
+        <h3>${linkedText(say('bench.massTrapHead'))}</h3>
+        <dl class="traps">${this.#traps()}</dl>
+      </section>
+      ${this.#nip()}
+    `
+  }
+
+  #traps() {
+    const { setUp, results, playback } = this.session
+    const names = setUp.inks.map((ink) => ink.name)
+    const letters = inkLetters(names)
+    const { traps } = results.readings
+    const shown = names.length <= inksWithAllPairs ? traps : traps.filter(({ later }) => later === playback.unit)
+    if (shown.length === 0) return html`<div><dt>${say('bench.noPair')}</dt></div>`
+    return shown.map(
+      ({ earlier, later, massTrap }) =>
+        html`<div>
+          <dt title=${say('bench.pairOf', { later: names[later], earlier: names[earlier] })}>
+            <span aria-hidden="true">${say('bench.pair', { later: letters[later], earlier: letters[earlier] })}</span>
+            <span class="unseen">${say('bench.pairOf', { later: names[later], earlier: names[earlier] })}</span>
+          </dt>
+          <dd>${percent(massTrap, 0)}<tack-share-bar .share=${massTrap}></tack-share-bar></dd>
+        </div>`,
+    )
+  }
+
+  #nip() {
+    const { setUp, results, playback, patch, look } = this.session
+    const { unit } = playback
+    const { name } = setUp.inks[unit]
+    const account = results.accounts(patch)[unit]
+    const { readings } = results
+    const film = toShown(readings.films[patch][unit], look.measures.film)
+    const lifted = liftedShares(account)
+    const most = lifted.indexOf(Math.max(...lifted))
+    const of = most < 0 ? say('bench.nothingBelow') : say('bench.ofInk', { name: setUp.inks[most].name })
+    return html`<section>
+      <h3>${say('bench.atUnit', { unit: unit + 1, name })}</h3>
+      <dl>
+        <div>
+          <dt>${linkedText(say('bench.filmLeft'))}</dt>
+          <dd>
+            ${sayNumber(film, 2)} <small>${say(`bench.unit.${look.measures.film.unit}`)}</small>
+            <span class="note">${say('bench.ofInk', { name })}</span>
+          </dd>
+        </div>
+        <div>
+          <dt>${linkedText(say('bench.liftedHead'))}</dt>
+          <dd>${percent(most < 0 ? 0 : lifted[most])}<span class="note">${of}</span></dd>
+        </div>
+        <div>
+          <dt>${linkedText(say('bench.pickedHead'))}</dt>
+          <dd>${percent(readings.torn[patch])}<span class="note">${say('bench.ofPatch')}</span></dd>
+        </div>
+        <div>
+          <dt>${linkedText(say('bench.contaminationHead'))}</dt>
+          <dd>
+            ${sayNumber(100 * readings.contamination[unit], 1)} <small>${say('bench.index')}</small>
+            <span class="note">${say('bench.modelsOwn')}</span>
+          </dd>
+        </div>
+      </dl>
+    </section>`
+  }
+}
+
+/** Figure large, percent sign small. */
+function percent(share: number, decimals?: number) {
+  const text =
+    decimals === undefined ? sayPercent(share) : say('bench.percent', { value: sayNumber(100 * share, decimals) })
+  const figure = text.replace(/\s*%$/, '')
+  return html`${figure} <small>%</small>`
+}
+
+customElements.define('tack-readings-strip', ReadingsStrip)

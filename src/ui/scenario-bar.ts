@@ -1,0 +1,54 @@
+/** Six set-ups of one made-up job, one click each, and what to look at in the one that is loaded. */
+import { css, html } from 'lit'
+import { scenarioNames } from '../session/scenarios.ts'
+import { linkedText } from './linked-text.ts'
+import { say } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+export class ScenarioBar extends SessionElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 4px 16px;
+        align-items: center;
+      }
+      div {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 4px;
+      }
+      p {
+        flex: 1 1 360px;
+        font-size: 15px;
+        line-height: 19px;
+      }
+    `,
+  ]
+
+  override render() {
+    const { name, changed } = this.session.scenario
+    return html`
+      <div role="group" aria-label=${say('bench.scenarios')}>
+        ${scenarioNames.map(
+          (scenario) =>
+            html`<button
+              type="button"
+              aria-pressed=${scenario === name && !changed}
+              @click=${() => this.attempt({ kind: 'take scenario', scenario })}
+            >
+              ${say(`bench.scenario.${scenario}`)}
+            </button>`,
+        )}
+      </div>
+      <p>
+        ${name === null ? '' : changed ? say('bench.changedFrom', { scenario: say(`bench.scenario.${name}`) }) : linkedText(say(`bench.lookAt.${name}`))}
+      </p>
+    `
+  }
+}
+
+customElements.define('tack-scenario-bar', ScenarioBar)

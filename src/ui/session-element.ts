@@ -1,0 +1,28 @@
+/** What every element that shows the session has: the session, and a new picture whenever something in it has changed. */
+import type { PropertyDeclarations } from 'lit'
+import { LitElement } from 'lit'
+import type { Change } from '../session/change.ts'
+import type { Session } from '../session/session.ts'
+
+export abstract class SessionElement extends LitElement {
+  static override properties: PropertyDeclarations = { session: { attribute: false } }
+  declare session: Session
+
+  #unsubscribe: (() => void) | undefined
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#unsubscribe = this.session.subscribe(() => this.requestUpdate())
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#unsubscribe?.()
+  }
+
+  /** Makes a change; returns the first reason why it cannot be, or null. */
+  protected attempt(change: Change): string | null {
+    const problems = this.session.change(change)
+    return problems.length > 0 ? problems[0].message : null
+  }
+}

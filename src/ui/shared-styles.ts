@@ -1,0 +1,135 @@
+/** What all elements look like alike: controls, headings, focus. */
+import { css } from 'lit'
+
+export const sharedStyles = css`
+  *,
+  *::before,
+  *::after {
+    box-sizing: border-box;
+  }
+  :host {
+    display: block;
+  }
+  :host([hidden]) {
+    display: none;
+  }
+  h2,
+  h3,
+  p,
+  ol,
+  ul,
+  dl,
+  dd,
+  fieldset {
+    margin: 0;
+    padding: 0;
+    border: 0;
+  }
+  ol,
+  ul {
+    list-style: none;
+  }
+  h2,
+  h3,
+  legend {
+    padding: 0;
+    font-size: 15px;
+    font-weight: 650;
+    line-height: 20px;
+  }
+  button,
+  select,
+  input {
+    min-height: 28px;
+    border: 1px solid var(--edge);
+    border-radius: var(--corner);
+    background: var(--field);
+    color: inherit;
+    font: inherit;
+    font-size: 15px;
+    font-variant-numeric: inherit;
+  }
+  button {
+    padding: 0 8px;
+    border-color: var(--accent);
+    background: var(--field);
+    color: var(--accent);
+    font-weight: 600;
+    cursor: pointer;
+  }
+  button:hover:not(:disabled) {
+    background: var(--accent-ground);
+  }
+  button[aria-pressed='true'] {
+    background: var(--accent);
+    color: var(--on-accent);
+  }
+  button:disabled {
+    border-color: var(--line);
+    color: var(--soft);
+    cursor: default;
+  }
+  button.plain {
+    border-color: transparent;
+    background: none;
+  }
+  select {
+    padding: 0 4px;
+    border-color: var(--accent);
+    color: var(--accent);
+    font-weight: 600;
+    cursor: pointer;
+  }
+  input[type='checkbox'],
+  input[type='radio'],
+  input[type='range'] {
+    accent-color: var(--accent);
+  }
+  input[type='checkbox'],
+  input[type='radio'] {
+    width: 18px;
+    height: 18px;
+    min-height: 0;
+    margin: 3px;
+  }
+  :focus-visible {
+    outline: 3px solid var(--accent);
+    outline-offset: 1px;
+  }
+  summary {
+    min-height: 28px;
+    color: var(--accent);
+    font-weight: 600;
+    line-height: 28px;
+    cursor: pointer;
+  }
+  .unit,
+  .note {
+    color: var(--soft);
+    font-size: 14px;
+  }
+  .unseen {
+    position: absolute;
+    overflow: hidden;
+    width: 1px;
+    height: 1px;
+    clip-path: inset(50%);
+    white-space: nowrap;
+  }
+  @media (pointer: coarse) {
+    button,
+    select,
+    input:not([type='checkbox'], [type='radio']),
+    summary {
+      min-height: 44px;
+    }
+    summary {
+      line-height: 44px;
+    }
+  }
+  @media (forced-colors: active) {
+    button[aria-pressed='true'] {
+      outline: 3px solid Highlight;
+    }
+  }
+`

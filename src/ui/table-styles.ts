@@ -1,0 +1,32 @@
+/** Tables of numbers. */
+import { css } from 'lit'
+
+export const tableStyles = css`
+  table {
+    border-collapse: collapse;
+    font-size: 15px;
+    line-height: 20px;
+  }
+  caption {
+    padding: 8px 0 4px;
+    font-weight: 650;
+    text-align: left;
+  }
+  th,
+  td {
+    padding: 2px 12px 2px 0;
+    border-bottom: 1px solid var(--line);
+    text-align: right;
+    vertical-align: top;
+  }
+  th {
+    font-weight: 400;
+  }
+  thead th {
+    color: var(--soft);
+    font-size: 14px;
+  }
+  th:first-child {
+    text-align: left;
+  }
+`

@@ -1,0 +1,57 @@
+/** What happened at the nip looked at, in words, and why: the pulls of everything in the stack, side by side. */
+import { css, html } from 'lit'
+import { tellNip } from '../press/tell.ts'
+import { linkedText } from './linked-text.ts'
+import './pull-bars.ts'
+import { say } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+export class Telling extends SessionElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: grid;
+        grid-template-columns: minmax(280px, 5fr) minmax(280px, 4fr);
+        gap: 8px 24px;
+      }
+      .said {
+        margin-top: 4px;
+        font-size: 17px;
+        line-height: 23px;
+      }
+      .why {
+        margin-top: 8px;
+        color: var(--soft);
+        font-size: 15px;
+        line-height: 20px;
+      }
+      @media (max-width: 720px) {
+        :host {
+          grid-template-columns: minmax(0, 1fr);
+        }
+      }
+    `,
+  ]
+
+  override render() {
+    const { setUp, results, playback, patch } = this.session
+    const names = setUp.inks.map((ink) => ink.name)
+    const account = results.accounts(patch)[playback.unit]
+    const sentences = tellNip(account, names).map(({ message, values }) => say(message, { ...values }))
+    return html`
+      <section aria-labelledby="what">
+        <h2 id="what">${say('bench.whatHappened', { unit: playback.unit + 1, name: names[playback.unit] })}</h2>
+        <p class="said" aria-live="polite">${linkedText(sentences.join(' '))}</p>
+        <slot></slot>
+      </section>
+      <section aria-labelledby="why">
+        <h2 id="why">${linkedText(say('bench.why'))}</h2>
+        <tack-pull-bars .session=${this.session}></tack-pull-bars>
+      </section>
+    `
+  }
+}
+
+customElements.define('tack-telling', Telling)

@@ -1,0 +1,86 @@
+/** A word of the trade in running text: pressed, it shows the one sentence that explains it. */
+import { LitElement, css, html } from 'lit'
+import type { GlossaryTerm } from '../words/glossary-term.ts'
+import { glossary } from '../words/en/glossary.ts'
+import { say } from './say.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+const terms: Readonly<Record<string, GlossaryTerm | undefined>> = glossary
+
+export class TermLink extends LitElement {
+  static override properties = { term: {}, text: {} }
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: inline;
+      }
+      button {
+        display: inline;
+        min-height: 0;
+        padding: 0;
+        border: 0;
+        border-bottom: 1px dotted var(--accent);
+        border-radius: 0;
+        background: none;
+        font: inherit;
+        color: var(--accent);
+      }
+      div {
+        inset: auto;
+        width: min(320px, calc(100vw - 16px));
+        margin: 0;
+        padding: 12px 16px;
+        border: 1px solid var(--edge);
+        border-radius: var(--corner);
+        background: var(--field);
+        color: var(--graphite);
+        font-size: 16px;
+        font-weight: 400;
+        line-height: 22px;
+        text-align: left;
+        white-space: normal;
+      }
+      p + p {
+        margin-top: 8px;
+        color: var(--soft);
+        font-size: 15px;
+      }
+    `,
+  ]
+
+  /** id in the glossary; a term it does not hold is plain text */
+  declare term: string
+  declare text: string
+
+  override render() {
+    const entry = terms[this.term]
+    if (!entry) return html`${this.text}`
+    return html`<button type="button" popovertarget="meaning" aria-haspopup="dialog">${this.text}</button>
+      <div
+        id="meaning"
+        popover
+        role="dialog"
+        aria-label=${say('bench.meaningOf', { term: entry.term })}
+        @toggle=${this.#place}
+      >
+        <p><strong>${entry.term}</strong>: ${entry.sentence}</p>
+        <p>${entry.see}</p>
+      </div>`
+  }
+
+  /** Puts the explanation below its word, or above where there is no room below. */
+  #place(event: ToggleEvent): void {
+    if (event.newState !== 'open') return
+    const meaning = event.currentTarget as HTMLElement
+    const word = (this.renderRoot.querySelector('button') as HTMLElement).getBoundingClientRect()
+    const box = meaning.getBoundingClientRect()
+    const left = Math.max(8, Math.min(word.left, window.innerWidth - box.width - 8))
+    const below = word.bottom + 4
+    const top = below + box.height <= window.innerHeight ? below : Math.max(8, word.top - box.height - 4)
+    meaning.style.left = `${left}px`
+    meaning.style.top = `${top}px`
+  }
+}
+
+customElements.define('tack-term', TermLink)

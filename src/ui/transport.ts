@@ -1,0 +1,132 @@
+/** Running the press: play and pause, one nip, one sheet, slow motion, and a nip moved by hand. */
+import { css, html, nothing } from 'lit'
+import type { ChooseEvent } from './choice.ts'
+import './choice.ts'
+import { prefersStill } from './motion.ts'
+import { say } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+export class Transport extends SessionElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .buttons,
+      .nip {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 4px;
+        align-items: center;
+      }
+      .nip {
+        margin-top: 8px;
+        gap: 8px;
+      }
+      .play {
+        min-width: 84px;
+        background: var(--accent);
+        color: var(--on-accent);
+      }
+      .play:hover:not(:disabled) {
+        background: var(--accent);
+        text-decoration: underline;
+      }
+      button {
+        min-height: 32px;
+        white-space: nowrap;
+      }
+      .scrub {
+        display: flex;
+        flex: 1 1 120px;
+        gap: 8px;
+        align-items: center;
+        min-width: 0;
+        font-size: 14px;
+      }
+      .scrub input {
+        flex: 1;
+        min-width: 60px;
+        padding: 0;
+        border: 0;
+        background: none;
+      }
+    `,
+  ]
+
+  #unsubscribeFrames: (() => void) | undefined
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#unsubscribeFrames = this.session.subscribeToFrames(() => this.#showPhase())
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#unsubscribeFrames?.()
+  }
+
+  override render() {
+    const { session } = this
+    const { playing, slow, unit, oneNip } = session.playback
+    const { inks, reading } = session.setUp
+    const running = playing && !oneNip
+    return html`
+      <div class="buttons">
+        <button type="button" class="play" @click=${() => session.play({ kind: running ? 'pause' : 'play' })}>
+          ${say(running ? 'bench.pause' : 'bench.play')}
+        </button>
+        <button type="button" @click=${() => session.play({ kind: 'step nip', atOnce: prefersStill() })}>
+          ${say('bench.stepNip')}
+        </button>
+        <button
+          type="button"
+          ?disabled=${reading === 'settled'}
+          title=${reading === 'settled' ? say('bench.settledSame') : nothing}
+          @click=${() => this.attempt({ kind: 'run on' })}
+        >
+          ${say('bench.stepSheet')}
+        </button>
+        <button type="button" aria-pressed=${slow} @click=${() => session.play({ kind: 'slow', slow: !slow })}>
+          ${say('bench.slow')}
+        </button>
+      </div>
+      <div class="nip">
+        <tack-choice
+          .legend=${say('bench.nipOfUnit')}
+          .options=${inks.map((ink, index) => ({
+            value: String(index),
+            label: String(index + 1),
+            name: say('bench.nipOf', { unit: index + 1, name: ink.name }),
+          }))}
+          .value=${String(unit)}
+          @choose=${(event: ChooseEvent) => session.play({ kind: 'look at unit', unit: Number(event.value) })}
+        ></tack-choice>
+        <label class="scrub"
+          >${say('bench.nip')}
+          <input
+            type="range"
+            min="0"
+            max="100"
+            step="1"
+            @input=${(event: Event) =>
+              session.play({ kind: 'scrub', phase: Number((event.target as HTMLInputElement).value) / 100 })}
+          />
+        </label>
+      </div>
+    `
+  }
+
+  override updated(): void {
+    this.#showPhase()
+  }
+
+  #showPhase(): void {
+    const scrub = this.renderRoot.querySelector<HTMLInputElement>('input[type=range]')
+    if (!scrub) return
+    const percent = Math.round(100 * this.session.playback.phase)
+    scrub.value = String(percent)
+    scrub.setAttribute('aria-valuetext', say('bench.phase', { percent }))
+  }
+}
+
+customElements.define('tack-transport', Transport)

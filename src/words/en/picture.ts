@@ -1,0 +1,20 @@
+/** Words inside the pictures of the bench. */
+export const picture = {
+  'picture.unit': '{unit} {name}',
+  'picture.interval': '{seconds} s',
+  'picture.paper': 'paper',
+  'picture.blanket': 'blanket',
+  'picture.plate': 'plate',
+  'picture.inkRoller': 'form roller',
+  'picture.dampening': 'dampening',
+  'picture.impression': 'impression',
+  'picture.sheet': 'sheet',
+  'picture.pull': 'pull',
+  'picture.notToScale': 'paper not to scale',
+  'picture.marks.split': 'its own film split',
+  'picture.marks.lifted': 'a film below was lifted',
+  'picture.marks.torn': 'the paper was picked',
+  'picture.marks.untouched': 'not touched',
+  'picture.micrometres': '{value} µm',
+  'picture.millimetres': '{value} mm',
+} as const

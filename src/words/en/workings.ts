@@ -1,0 +1,2 @@
+/** The panel that shows how everything is computed. */
+export const workings = {} as const
