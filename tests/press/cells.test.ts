@@ -36,6 +36,10 @@ const nips: { name: string; setUp: SetUp }[] = [
     setUp: { ...checkSetUp([10, 14]), paper: { ...papers.newsprint, surfaceStrength: 1e6 } },
   },
   {
+    name: 'paper that draws in as much as any legal one',
+    setUp: { ...checkSetUp([10, 24]), paper: { ...unbreakable, settingGain: 2, settingTime: 0.05, evenness: 8 } },
+  },
+  {
     // Film 1 breaks at unit 2 in (40/6)^-8, less than one spot in a million.
     name: 'three films, the first far too strong to break',
     setUp: { ...checkSetUp([40, 6, 6]), paper: { ...unbreakable, evenness: 8 } },
