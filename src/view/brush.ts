@@ -1,0 +1,69 @@
+/** Puts plain shapes on a pixi scene: one Graphics for everything drawn, and a set of texts used again and again. */
+import type { StrokeInput } from 'pixi.js'
+import { Container, Graphics, Text } from 'pixi.js'
+import type { Lettering, Shape } from './shapes.ts'
+
+const typeface = ['Source Sans 3', 'system-ui', 'sans-serif']
+
+export class Brush {
+  readonly scene = new Container()
+  private readonly graphics = new Graphics()
+  private readonly texts: Text[] = []
+
+  constructor() {
+    this.scene.addChild(this.graphics)
+  }
+
+  /** Draws `shapes` in place of what was there before. Letters stand above all else. */
+  paint(shapes: readonly Shape[]): void {
+    this.graphics.clear()
+    let used = 0
+    for (const shape of shapes) {
+      if (shape.kind === 'lettering') this.letter(used++, shape)
+      else this.draw(shape)
+    }
+    for (; used < this.texts.length; used++) this.texts[used].visible = false
+  }
+
+  destroy(): void {
+    this.scene.destroy({ children: true })
+  }
+
+  private draw(shape: Exclude<Shape, Lettering>): void {
+    const { graphics } = this
+    const { line, width = 1, opacity = 1 } = shape
+    switch (shape.kind) {
+      case 'outline':
+        graphics.poly(shape.points, shape.closed)
+        break
+      case 'disc':
+        graphics.circle(shape.x, shape.y, shape.radius)
+        break
+      case 'arc': {
+        const { x, y, radius, from, to } = shape
+        graphics.moveTo(x + radius * Math.cos(from), y + radius * Math.sin(from)).arc(x, y, radius, from, to)
+        break
+      }
+    }
+    if (shape.kind !== 'arc' && shape.fill !== undefined) graphics.fill({ color: shape.fill, alpha: opacity })
+    if (line !== undefined) graphics.stroke(strokeOf(line, width, opacity, shape.kind === 'arc'))
+  }
+
+  private letter(place: number, { text, x, y, size, colour, anchor, bold, turn }: Lettering): void {
+    const drawn = (this.texts[place] ??= this.scene.addChild(new Text({ text: '', style: { fontFamily: typeface } })))
+    drawn.visible = true
+    if (drawn.text !== text) drawn.text = text
+    const { style } = drawn
+    const weight = bold === true ? '600' : '400'
+    if (style.fontSize !== size) style.fontSize = size
+    if (style.fill !== colour) style.fill = colour
+    if (style.fontWeight !== weight) style.fontWeight = weight
+    drawn.anchor.set(anchor[0], anchor[1])
+    drawn.position.set(x, y)
+    drawn.rotation = turn ?? 0
+  }
+}
+
+function strokeOf(color: number, width: number, alpha: number, butt: boolean): StrokeInput {
+  return { color, width, alpha, cap: butt ? 'butt' : 'round', join: 'round' }
+}

@@ -1,0 +1,105 @@
+/** What is written on the press line: the units' names, the parts of the current unit, the time between two nips. */
+import type { LineLayout } from './line-layout.ts'
+import type { BenchPicture } from './picture.ts'
+import type { Lettering, Shape, Size } from './shapes.ts'
+import { stroke } from './shapes.ts'
+import type { UnitParts } from './unit-shapes.ts'
+
+/** px of a text, near enough to know whether it fits: half an em a letter. */
+function widthOf(text: string, size: number): number {
+  return 0.5 * size * text.length
+}
+
+export function lineLabels(
+  picture: BenchPicture,
+  parts: readonly UnitParts[],
+  layout: LineLayout,
+  size: Size,
+): Shape[] {
+  return [
+    ...parts.flatMap((_, unit) => unitName(picture, unit, layout, size)),
+    ...partNames(picture, parts[picture.unit], layout),
+    ...interval(picture, layout),
+  ]
+}
+
+/** The unit's ink as a dot of its colour and its name, or as much of it as fits. */
+function unitName(picture: BenchPicture, unit: number, layout: LineLayout, { height }: Size): Shape[] {
+  const { words, theme, inkLetters, inkColours } = picture
+  const { letters, spacing, first } = layout
+  const current = unit === picture.unit
+  const room = spacing - 8
+  const dot = 0.36 * letters
+  const options = [words.units[unit], `${unit + 1} ${inkLetters[unit]}`, inkLetters[unit]]
+  const text = options.find((option) => widthOf(option, letters) + 2.6 * dot <= room) ?? options[2]
+  const wide = widthOf(text, letters) + 2.6 * dot
+  const x = first + unit * spacing
+  const y = height - 0.5 * letters - 4
+  return [
+    { kind: 'disc', x: x - wide / 2 + dot, y, radius: dot, fill: inkColours[unit], line: theme.graphite, width: 1 },
+    {
+      kind: 'lettering',
+      text,
+      x: x - wide / 2 + 2.6 * dot,
+      y,
+      size: letters,
+      colour: theme.graphite,
+      anchor: [0, 0.5],
+      bold: current,
+    },
+    ...(current ? [stroke([x - wide / 2, height - 2, x + wide / 2 + 4, height - 2], theme.accent, 3)] : []),
+  ]
+}
+
+/** Names beside the current unit's parts, where they fit before the next unit. */
+function partNames({ words, theme, unit }: BenchPicture, parts: UnitParts, layout: LineLayout): Shape[] {
+  const { radius, spacing, first, letters } = layout
+  const next = first + (unit + 1) * spacing - 2.9 * radius
+  const size = letters - 1
+  const named: [string, { x: number; y: number; radius: number }][] = [
+    [words.inkRoller, parts.inkRoller],
+    [words.plate, parts.plate],
+    [words.blanket, parts.blanket],
+    [words.impression, parts.impression],
+  ]
+  if (radius < 13) return []
+  const x = first + unit * spacing + radius + 10
+  return named.flatMap(([text, part]): Shape[] => {
+    if (x + widthOf(text, size) > next) return []
+    const label: Lettering = {
+      kind: 'lettering',
+      text,
+      x,
+      y: part.y,
+      size,
+      colour: theme.graphite,
+      anchor: [0, 0.5],
+    }
+    return [stroke([part.x + part.radius + 5, part.y, x - 3, part.y], theme.graphite, 1, 0.5), label]
+  })
+}
+
+/** An arrow from this nip to the next, or from the one before, with the time it takes. */
+function interval({ words, theme, unit, accounts }: BenchPicture, layout: LineLayout): Shape[] {
+  const { radius, spacing, first, track, letters } = layout
+  const from = unit < accounts.length - 1 ? unit : unit - 1
+  const start = first + from * spacing + radius + 8
+  const end = first + (from + 1) * spacing - radius - 8
+  if (end - start < widthOf(words.interval, letters) + 12) return []
+  const y = track + layout.paper + 1.75 * radius
+  const tip = 4
+  return [
+    stroke([start, y, end, y], theme.graphite, 1, 0.7),
+    stroke([start + tip, y - tip, start, y, start + tip, y + tip], theme.graphite, 1, 0.7),
+    stroke([end - tip, y - tip, end, y, end - tip, y + tip], theme.graphite, 1, 0.7),
+    {
+      kind: 'lettering',
+      text: words.interval,
+      x: (start + end) / 2,
+      y: y - 3,
+      size: letters - 1,
+      colour: theme.graphite,
+      anchor: [0.5, 1],
+    },
+  ]
+}

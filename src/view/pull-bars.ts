@@ -1,0 +1,79 @@
+/**
+ * How much pull each plane bears, one bar a plane in the order of the stack, and the pull that grows in all of them
+ * alike as the nip opens, until the weakest gives.
+ */
+import type { BenchPicture } from './picture.ts'
+import { layerInks } from './layer-inks.ts'
+import { pullGrown } from './nip-curve.ts'
+import type { SectionLayout } from './section-layout.ts'
+import type { Shape } from './shapes.ts'
+import { rectangle, stroke } from './shapes.ts'
+
+interface Bar {
+  letter: string
+  /** null: paper */
+  fill: number | null
+  /** tack units */
+  bears: number
+}
+
+/** Top of the stack first. */
+export function barsOf(picture: BenchPicture): Bar[] {
+  const { accounts, unit, words } = picture
+  const inks = layerInks(picture)
+  const { films, blanket, strength } = accounts[unit]
+  const planes = [blanket, ...films.toReversed()].flatMap(({ unit: layer, pull }): Bar[] =>
+    pull === null ? [] : [{ letter: inks[layer].letter, fill: inks[layer].fill, bears: pull }],
+  )
+  return [...planes, { letter: words.paper, fill: null, bears: strength }]
+}
+
+export function pullBars(picture: BenchPicture, { bars: left, floor, letters }: SectionLayout, phase: number): Shape[] {
+  if (left === null) return []
+  const { theme, words } = picture
+  const bars = barsOf(picture)
+  const strongest = Math.max(...bars.map(({ bears }) => bears))
+  const weakest = Math.min(...bars.map(({ bears }) => bears))
+  const now = weakest * pullGrown(phase)
+  const row = Math.min(letters * 2, (floor - letters * 2) / bars.length)
+  const thick = 0.55 * row
+  const start = left + letters * 1.6
+  const full = letters * 7
+  const top = letters * 2.4
+  return [
+    { kind: 'lettering', text: words.pull, x: left, y: 6, size: letters, colour: theme.graphite, anchor: [0, 0] },
+    ...bars.flatMap(({ letter, fill, bears }, i): Shape[] => {
+      const y = top + i * row
+      const length = (full * bears) / strongest
+      const gives = bears === weakest && now >= weakest
+      return [
+        rectangle(start, y, length, thick, { fill: theme.ground, line: theme.graphite, width: 1.25 }),
+        rectangle(start, y, (full * Math.min(now, bears)) / strongest, thick, {
+          fill: fill ?? theme.paper,
+          line: theme.graphite,
+          width: 1.25,
+        }),
+        ...(gives ? [stroke([start + length, y - 4, start + length, y + thick + 4], theme.accent, 3)] : []),
+        {
+          kind: 'lettering',
+          text: fill === null ? '' : letter,
+          x: left,
+          y: y + thick / 2,
+          size: letters,
+          colour: theme.graphite,
+          anchor: [0, 0.5],
+          bold: true,
+        },
+        {
+          kind: 'lettering',
+          text: fill === null ? `${letter} ${words.tack(bears)}` : words.tack(bears),
+          x: start + length + 6,
+          y: y + thick / 2,
+          size: letters - 1,
+          colour: theme.graphite,
+          anchor: [0, 0.5],
+        },
+      ]
+    }),
+  ]
+}

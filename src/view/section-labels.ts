@@ -1,0 +1,110 @@
+/** What is written on the section: the ruler in um, the scale along the paper, names, and a letter in every film. */
+import type { Band } from './film-bands.ts'
+import type { BenchPicture } from './picture.ts'
+import type { SectionLayout } from './section-layout.ts'
+import type { Shape, Size } from './shapes.ts'
+import { stroke } from './shapes.ts'
+import { darkOf } from './tone.ts'
+
+export function sectionLabels(
+  picture: BenchPicture,
+  layout: SectionLayout,
+  bands: { sheet: Band[]; blanket: Band[] },
+  size: Size,
+): Shape[] {
+  const { theme, words } = picture
+  const { left, letters } = layout
+  const dark = darkOf(theme)
+  return [
+    ...ruler(picture, layout),
+    ...lengthBar(picture, layout, size),
+    ...[...bands.sheet, ...bands.blanket].flatMap((band, place) =>
+      letterChip(band, place % bands.sheet.length, layout, picture),
+    ),
+    {
+      kind: 'lettering',
+      text: words.blanket,
+      x: left + 8,
+      y: 5,
+      size: letters,
+      colour: theme.graphite,
+      anchor: [0, 0],
+    },
+    {
+      kind: 'lettering',
+      text: `${words.paper} ${words.notToScale}`,
+      x: left + 8,
+      y: size.height - 5,
+      size: letters,
+      colour: dark,
+      anchor: [0, 1],
+    },
+  ]
+}
+
+/** Heights above the paper in um, beside the cut. */
+function ruler(
+  { theme, words }: BenchPicture,
+  { left, floor, perMicrometre, widestGap, letters }: SectionLayout,
+): Shape[] {
+  const x = left - 6
+  const most = Math.floor((floor - widestGap * 0.4) / perMicrometre)
+  const step = perMicrometre * 1 >= letters * 1.25 ? 1 : perMicrometre * 2 >= letters * 1.25 ? 2 : 5
+  const shapes: Shape[] = [stroke([x, floor, x, floor - most * perMicrometre], theme.graphite, 1.25)]
+  for (let um = 0; um <= most; um++) {
+    const y = floor - um * perMicrometre
+    const named = um % step === 0
+    shapes.push(stroke([x - (named ? 6 : 3), y, x, y], theme.graphite, 1.25))
+    if (named && um > 0) {
+      shapes.push({
+        kind: 'lettering',
+        text: um === step ? words.length(um) : String(um),
+        x: x - 8,
+        y,
+        size: letters - 2,
+        colour: theme.graphite,
+        anchor: [1, 0.5],
+      })
+    }
+  }
+  return shapes
+}
+
+/** um a scale bar may stand for. */
+const barLengths = [10, 20, 50, 100, 200, 500]
+
+function lengthBar(picture: BenchPicture, { right, column, letters }: SectionLayout, { height }: Size): Shape[] {
+  const perMicrometre = column / picture.cellSide
+  const um = barLengths.findLast((length) => length * perMicrometre <= 90) ?? barLengths[0]
+  const dark = darkOf(picture.theme)
+  const end = right - 10
+  const start = end - um * perMicrometre
+  const y = height - 9
+  return [
+    stroke([start, y - 4, start, y, end, y, end, y - 4], dark, 1.5),
+    {
+      kind: 'lettering',
+      text: picture.words.length(um),
+      x: (start + end) / 2,
+      y: y - 4,
+      size: letters - 1,
+      colour: dark,
+      anchor: [0.5, 1],
+    },
+  ]
+}
+
+/** The ink's letter on a small round chip, each layer's a step further in than the one below. */
+function letterChip({ ink, top, bottom }: Band, layer: number, layout: SectionLayout, picture: BenchPicture): Shape[] {
+  const { left, column, letters } = layout
+  const radius = 0.62 * letters
+  const x = left + radius + 6 + layer * 2.1 * radius
+  const i = Math.min(top.length - 1, Math.floor((x - left) / column))
+  if (bottom[i] - top[i] < 5) return []
+  const y = (top[i] + bottom[i]) / 2
+  const dark = darkOf(picture.theme)
+  return [
+    { kind: 'disc', x, y, radius, fill: picture.theme.paper, line: dark, width: 1 },
+    { kind: 'lettering', text: ink.letter, x, y, size: letters - 1, colour: dark, anchor: [0.5, 0.5], bold: true },
+  ]
+}

@@ -1,0 +1,64 @@
+/** Where everything stands in the section view, for its size and for one run; the same for every unit and phase. */
+import type { NipAccount } from '../press/account.ts'
+import { letterSize } from './shapes.ts'
+import type { SectionScale } from './section-bodies.ts'
+
+export interface SectionLayout extends SectionScale {
+  /** px: left and right edge of the cut */
+  left: number
+  right: number
+  /** px of one column */
+  column: number
+  /** px from the top of the paper's surface */
+  floor: number
+  /** px from the left at which the pull bars begin; null where there is no room for them */
+  bars: number | null
+  /** px of letters */
+  letters: number
+}
+
+/** The smallest view that is drawn; a smaller one is drawn at this size and clipped. */
+const least = { width: 300, height: 220 }
+
+/** Below this width the pulls are left to the sentence beside the picture. */
+const widthForBars = 560
+
+/** Beyond this, films look like boards. */
+const mostPerMicrometre = 42
+
+export function sectionLayout(
+  size: { width: number; height: number },
+  accounts: readonly NipAccount[],
+  columns: number,
+  largeType: boolean,
+): SectionLayout {
+  const width = Math.max(least.width, size.width)
+  const height = Math.max(least.height, size.height)
+  const letters = letterSize(largeType)
+  const left = letters * 3
+  const bars = width >= widthForBars * (largeType ? 1.4 : 1) ? width - Math.min(220, 0.27 * width) : null
+  const right = bars === null ? width - 8 : bars - 16
+  const paper = Math.max(letters * 3, 0.19 * height)
+  const rubber = Math.max(letters * 2, 0.1 * height)
+  const widestGap = 0.26 * height
+  const perMicrometre = Math.min(mostPerMicrometre, (height - paper - rubber - widestGap) / tallestStack(accounts))
+  return {
+    left,
+    right,
+    column: (right - left) / columns,
+    floor: height - paper,
+    bars,
+    letters,
+    perMicrometre,
+    widestGap,
+    tear: Math.max(6, 0.03 * height),
+  }
+}
+
+/** um: the most that any nip of the run brings together, with room for uneven films. */
+function tallestStack(accounts: readonly NipAccount[]): number {
+  const stacks = accounts.map(
+    ({ films, blanket }) => films.reduce((sum, film) => sum + film.thickness, 0) + blanket.thickness,
+  )
+  return 1.2 * Math.max(1, ...stacks)
+}

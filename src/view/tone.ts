@@ -1,0 +1,28 @@
+/** Darker, lighter, between: the few things a picture does to a colour that was computed elsewhere. */
+
+/** A colour `share` of the way from one 0xRRGGBB to another. */
+export function between(from: number, to: number, share: number): number {
+  let mixed = 0
+  for (const shift of [16, 8, 0]) {
+    const a = (from >> shift) & 255
+    const b = (to >> shift) & 255
+    mixed |= Math.round(a + (b - a) * share) << shift
+  }
+  return mixed
+}
+
+/** Relative luminance, 0 to 1 (IEC 61966-2-1 with its curve taken as a square, near enough to choose an outline by). */
+export function luminance(colour: number): number {
+  const part = (shift: number) => (((colour >> shift) & 255) / 255) ** 2
+  return 0.2126 * part(16) + 0.7152 * part(8) + 0.0722 * part(0)
+}
+
+/** A darker outline for a flat fill; a lighter one where the fill is too dark to have a darker. */
+export function outlineOf(fill: number): number {
+  return luminance(fill) > 0.04 ? between(fill, 0x000000, 0.42) : between(fill, 0xffffff, 0.42)
+}
+
+/** The darker of a theme's two main colours: drawn upon paper, which is light in every theme. */
+export function darkOf({ ground, graphite }: { ground: number; graphite: number }): number {
+  return luminance(ground) < luminance(graphite) ? ground : graphite
+}
