@@ -131,14 +131,14 @@ export const glossary = {
   'film-splitting': {
     term: 'film splitting',
     forms: ['split', 'splits', 'splitting'],
-    sentence: 'What a wet ink film does when the two surfaces that hold it part: some goes one way, some the other.',
+    sentence: 'What an ink film does when the two surfaces that hold it part: some goes one way, some the other.',
     see: 'In the section, watch the threads of ink stretch and break as the nip opens.',
     related: ['nip', 'filament', 'weakest-film'],
   },
   filament: {
     term: 'filament',
     forms: ['filaments', 'ink thread', 'ink threads'],
-    sentence: 'A thread of wet ink drawn out between two parting surfaces just before it breaks.',
+    sentence: 'A thread of ink drawn out between two parting surfaces just before it breaks.',
     see: 'Slow the section down: the filaments stretch before they snap.',
     related: ['film-splitting', 'nip'],
   },
@@ -147,11 +147,11 @@ export const glossary = {
     forms: [],
     sentence: 'Paper with no ink on it yet.',
     see: 'In a patch of one ink, that ink meets bare paper.',
-    related: ['hold', 'mass-trap'],
+    related: ['held-film', 'mass-trap'],
   },
-  hold: {
-    term: 'hold',
-    forms: ['held film', 'held ink', 'hold of the paper'],
+  'held-film': {
+    term: 'held film',
+    forms: ['held films', 'held part', 'held ink', 'hold of the paper'],
     sentence: 'The part of an ink film that bare paper grips at once and does not give back.',
     see: 'The section shades the held part of the lowest film.',
     related: ['bare-paper', 'absorbency'],
@@ -221,7 +221,7 @@ export const glossary = {
   },
   'process-ink': {
     term: 'process ink',
-    forms: ['process inks', 'process colour', 'process colours', 'four-colour', 'four inks'],
+    forms: ['process inks', 'process colour', 'process colours'],
     sentence: 'One of black, cyan, magenta and yellow, which mix on the sheet into most other colours.',
     see: 'The usual set-up of the bench is black, cyan, magenta, yellow.',
     related: ['cyan', 'magenta', 'spot-ink'],
@@ -282,7 +282,7 @@ export const glossary = {
   viscosity: {
     term: 'viscosity',
     forms: ['viscous', 'viscosities'],
-    sentence: 'How hard it is to make a liquid flow, which is not the same as how hard it is to pull apart.',
+    sentence: 'How hard it is to make a liquid flow, which is not the same as how hard it is to tear apart.',
     see: 'The bench asks for tack, not viscosity: a thicker ink can be the less sticky one.',
     related: ['tack', 'pick-test'],
   },
@@ -411,7 +411,7 @@ export const glossary = {
     forms: ['absorbent', 'absorbs', 'absorb', 'suction'],
     sentence: 'How much and how fast a paper drinks.',
     see: 'Newsprint has the highest absorbency on the bench.',
-    related: ['setting', 'hold', 'newsprint'],
+    related: ['setting', 'held-film', 'newsprint'],
   },
   'sheet-fed-press': {
     term: 'sheet-fed press',
@@ -655,7 +655,7 @@ export const glossary = {
     forms: ['Walker-Fetsko equation', 'Walker and Fetsko', 'transfer equation'],
     sentence: 'The formula of 1955 for how much of a film bare paper takes.',
     see: 'Set a thicker or thinner film and read the film on bare paper.',
-    related: ['bare-paper', 'contact', 'hold'],
+    related: ['bare-paper', 'contact', 'held-film'],
     source: 'Walker and Fetsko, 1955',
   },
   fault: {
