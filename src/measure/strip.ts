@@ -78,7 +78,7 @@ export function readPatch(strip: Strip, patch: number): StripPatch {
   if (known) return known
   const films = Array.from(strip.sheet.films[patch])
   const amounts = films.map((film) => amountOfFilm(film, strip.solidFilm))
-  const uncoloured = strip.colours.flatMap((colour, unit) => (colour.kind === 'none' && films[unit] > 0 ? [unit] : []))
+  const uncoloured = strip.colours.flatMap((colour, unit) => (colour.kind === 'none' ? [unit] : []))
   const blind = uncoloured.find((unit) => printsIn(patch, unit))
   const read: StripPatch = {
     patch,
@@ -89,7 +89,9 @@ export function readPatch(strip: Strip, patch: number): StripPatch {
       blind === undefined
         ? seen(strip, amounts)
         : refuse('strip.inkWithoutColour', { ink: strip.run.setUp.inks[blind].name }),
-    leftOut: uncoloured.filter((unit) => unit !== blind).map((unit) => ({ unit, film: films[unit] })),
+    leftOut: uncoloured
+      .filter((unit) => !printsIn(patch, unit) && films[unit] > 0)
+      .map((unit) => ({ unit, film: films[unit] })),
   }
   strip.read.set(patch, read)
   return read
