@@ -40,9 +40,9 @@ export function judgePrediction(step: PredictStep, choose: string): { met: boole
 }
 
 function feedbackOn(step: AskedStep, bench: Bench, answer: Answer | undefined): string[] {
-  const [first] = step.expect
+  const question = step.expect.find(isQuestion)
   const chosen = answer && ('choose' in answer ? answer.choose : 'cause' in answer ? answer.cause : undefined)
-  const choices = first.is === 'choice' ? first.choices : first.is === 'diagnosis' ? first.causes : []
+  const choices = question?.is === 'choice' ? question.choices : question?.is === 'diagnosis' ? question.causes : []
   const ofChoice = choices.filter((choice) => choice.id === chosen).map((choice) => choice.feedback)
   const ofMistakes = (step.feedback ?? []).filter(({ when }) => isMistake(when, bench, answer)).map(({ say }) => say)
   return [...ofChoice, ...ofMistakes].filter((words) => words !== undefined)

@@ -1,4 +1,5 @@
 /** Whatever a lesson refers to exists: ids are unique, answers are among the choices, steps and terms are there. */
+import { isQuestion } from './expectation.ts'
 import { didYouMean } from './field.ts'
 import type { Glossary } from './language.ts'
 import type { Lesson } from './lesson.ts'
@@ -60,28 +61,30 @@ function predictReferences(step: Extract<Step, { kind: 'predict' }>, path: Path,
 }
 
 function questionReferences(step: Extract<Step, { kind: 'do' | 'expect' }>, path: Path): Located[] {
-  const [first] = step.expect
-  const at = [...path, 'expect', 0]
-  const sequences = (step.feedback ?? []).flatMap(({ when }, index) =>
-    when.is === 'sequence' && first.is === 'sequence'
-      ? namesOf(when.order, [...path, 'feedback', index, 'when', 'order'], 'item of this step', idsOf(first.items))
+  const index = step.expect.findIndex(isQuestion)
+  if (index < 0) return []
+  const question = step.expect[index]
+  const at = [...path, 'expect', index]
+  const sequences = (step.feedback ?? []).flatMap(({ when }, number) =>
+    when.is === 'sequence' && question.is === 'sequence'
+      ? namesOf(when.order, [...path, 'feedback', number, 'when', 'order'], 'item of this step', idsOf(question.items))
       : [],
   )
-  switch (first.is) {
+  switch (question.is) {
     case 'choice':
       return [
-        ...twice(first.choices, [...at, 'choices']),
-        ...name(first.right, [...at, 'right'], 'choice of this step', idsOf(first.choices)),
+        ...twice(question.choices, [...at, 'choices']),
+        ...name(question.right, [...at, 'right'], 'choice of this step', idsOf(question.choices)),
       ]
     case 'diagnosis':
       return [
-        ...twice(first.causes, [...at, 'causes']),
-        ...twice(first.evidence, [...at, 'evidence']),
-        ...name(first.right, [...at, 'right'], 'cause of this step', idsOf(first.causes)),
-        ...namesOf(first.because, [...at, 'because'], 'evidence of this step', idsOf(first.evidence)),
+        ...twice(question.causes, [...at, 'causes']),
+        ...twice(question.evidence, [...at, 'evidence']),
+        ...name(question.right, [...at, 'right'], 'cause of this step', idsOf(question.causes)),
+        ...namesOf(question.because, [...at, 'because'], 'evidence of this step', idsOf(question.evidence)),
       ]
     case 'sequence': {
-      const { right, items } = first
+      const { right, items } = question
       const ids = idsOf(items)
       const unlike = right.length !== ids.length || new Set(right).size !== right.length
       return [

@@ -120,14 +120,17 @@ function askedProblems(
   path: Path,
 ): AskedProblem[] {
   const expectPath = [...path, 'expect']
-  const [question] = step.expect
+  const index = step.expect.findIndex(isQuestion)
+  const question = step.expect.find(isQuestion)
   if (way === undefined) {
     return [{ path: [...path, 'id'], message: `the solution does not say how ${step.id} is done`, stops: true }]
   }
-  if (question.is === 'sequence' && question.items.every(({ id }, at) => id === question.right[at])) {
-    return [{ path: [...expectPath, 0, 'items'], message: 'the items already stand in the right order', stops: false }]
+  if (question?.is === 'sequence' && question.items.every(({ id }, at) => id === question.right[at])) {
+    return [
+      { path: [...expectPath, index, 'items'], message: 'the items already stand in the right order', stops: false },
+    ]
   }
-  if (!isQuestion(question) && judgeStep(step, before).met) {
+  if (index < 0 && judgeStep(step, before).met) {
     return [{ path: expectPath, message: 'is already true before the learner has done anything', stops: false }]
   }
   const { findings } = judgeStep(step, after, answerOf(way))

@@ -52,7 +52,7 @@ export const stepSchema = v.variant(
     predictSchema,
     /** something to be done on the bench */
     fields('a do step', { kind: v.literal('do'), ...askedStep, expect: listOf(benchSchema, 'expectations', 1, 6) }),
-    /** something to be reached on the bench by one's own way, or one question to be answered */
+    /** something to be reached on the bench by one's own way, or one question to be answered, or both */
     v.pipe(
       fields('an expect step', {
         kind: v.literal('expect'),
@@ -60,8 +60,8 @@ export const stepSchema = v.variant(
         expect: listOf(expectationSchema, 'expectations', 1, 6),
       }),
       v.check(
-        ({ expect }) => expect.length === 1 || !expect.some(isQuestion),
-        'a question stands alone in its step; put further expectations in a step of their own',
+        ({ expect }) => expect.filter(isQuestion).length <= 1,
+        'a step asks one question at most; put the other in a step of its own',
       ),
     ),
   ],

@@ -83,7 +83,7 @@ function unknownInSentence(
     if (known.has(use.term) || use.term === term) return []
     return {
       path,
-      message: `the glossary explains ${term} by "${use.words}" (${use.term}), which is not explained yet`,
+      message: `the glossary explains ${term} by "${use.words}" (${use.term}), which is not explained yet; explain it before, or list ${use.term} under assumes`,
     }
   })
 }
