@@ -9,11 +9,8 @@ import { pictureTable } from '../colour/picture-table.ts'
 import { screenColour } from '../colour/screen-colour.ts'
 import type { Spectrum } from '../colour/spectrum.ts'
 import { readStack } from '../colour/stack-reading.ts'
-import { lineOf } from '../press/line.ts'
-import { usualInk, usualPress } from '../press/presets.ts'
-import { filmAlone } from '../press/run.ts'
+import { referenceFilm } from '../measure/reference-film.ts'
 import type { Ink, SetUp } from '../press/setup.ts'
-import type { Paper } from '../physics/paper.ts'
 
 /** An ink without a colour is drawn as this even grey. */
 const greyAbsorbance = 0.8
@@ -30,7 +27,7 @@ export class Colours {
     this.#optics = opticsForPaper(paper.base)
     this.#inks = inks.map((ink) => known(ink, this.#optics))
     this.#absorbances = this.#inks.map(({ absorbance }) => absorbance ?? this.#optics.paper.map(() => greyAbsorbance))
-    this.#solidFilms = inks.map(() => solidFilm(paper))
+    this.#solidFilms = inks.map(() => referenceFilm(paper))
   }
 
   /** #rrggbb of each ink's solid on this paper */
@@ -92,12 +89,4 @@ function known({ name, colour }: Ink, optics: PaperOptics): InkColour {
     colours.set(key, found)
   }
   return found
-}
-
-/** um that make a solid on this paper: what the usual film settles to on it when it prints alone. */
-function solidFilm(paper: Paper): number {
-  const inks = [usualInk('solid', 12), usualInk('other', 12)]
-  const line = lineOf({ inks, paper, press: usualPress('sheet-fed'), reading: 'settled', seed: 1 })
-  const [unit] = line.units
-  return 0.5 * (unit.film - filmAlone(line, unit))
 }

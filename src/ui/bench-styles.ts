@@ -17,41 +17,56 @@ export const benchStyles = css`
     background: var(--panel);
   }
   main,
-  .settings {
+  .settings,
+  .pictures {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     gap: 8px;
   }
-  .title {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 4px 12px;
-    align-items: center;
-    justify-content: space-between;
+  tack-line-picture {
+    height: 220px;
   }
-  .section,
-  .loupe,
-  .line {
-    display: flex;
-    flex-direction: column;
-    gap: 4px;
+  tack-section-panel {
+    height: 340px;
   }
-  tack-section-picture {
-    flex: 1;
-    min-height: 260px;
+  tack-loupe-panel {
+    height: 420px;
+  }
+  @media (max-width: 719px) {
+    [data-picture='section'] :is(tack-line-picture, tack-loupe-panel),
+    [data-picture='loupe'] :is(tack-line-picture, tack-section-panel),
+    [data-picture='line'] :is(tack-section-panel, tack-loupe-panel) {
+      display: none;
+    }
+  }
+  @media (min-width: 720px) {
+    .pictures {
+      grid-template: 'line line' 140px 'section loupe' 1fr / minmax(0, 5fr) minmax(240px, 2fr);
+    }
+    .pictures > tack-choice {
+      display: none;
+    }
+    tack-line-picture {
+      grid-area: line;
+    }
+    tack-line-picture,
+    tack-section-panel,
+    tack-loupe-panel {
+      height: auto;
+    }
   }
   @media (min-width: 1100px) {
     main {
       grid-template:
-        'settings section section' minmax(0, 1fr)
-        'settings telling telling' auto 'transport readings readings' auto / 400px minmax(0, 3fr) minmax(0, 2fr);
+        'settings pictures' minmax(0, 1fr)
+        'settings telling' auto 'transport readings' auto / 400px minmax(0, 1fr);
     }
     .settings {
       grid-area: settings;
       align-content: start;
     }
-    .section {
-      grid-area: section;
+    .pictures {
+      grid-area: pictures;
     }
     .telling {
       grid-area: telling;
@@ -68,12 +83,25 @@ export const benchStyles = css`
       grid-template-rows: auto minmax(0, 1fr);
       height: 100dvh;
     }
-    main {
+    main,
+    .pictures {
       min-height: 0;
+    }
+    .pictures {
+      grid-template-rows: minmax(96px, 1fr) minmax(0, 2.3fr);
     }
     .settings {
       overflow-y: auto;
       min-height: 0;
+    }
+    tack-section-panel,
+    tack-loupe-panel {
+      min-height: 0;
+    }
+  }
+  @media (min-width: 1700px) {
+    main {
+      grid-template-columns: 440px minmax(0, 1fr);
     }
   }
 `

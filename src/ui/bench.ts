@@ -1,29 +1,42 @@
 /** The bench: everything of one screen in its place, and the keys that work everywhere on it. */
 import { html } from 'lit'
 import './bench-header.ts'
+import './bench-panels.ts'
 import { forgetPicture } from './bench-picture.ts'
 import { benchStyles } from './bench-styles.ts'
+import type { ChooseEvent } from './choice.ts'
+import './choice.ts'
 import { runClock } from './clock.ts'
-import './film-table.ts'
+import './line-picture.ts'
+import './loupe-panel.ts'
 import './ink-ladder.ts'
-import './measure-choice.ts'
 import './paper-panel.ts'
-import './patch-switch.ts'
 import './press-panel.ts'
 import './readings-strip.ts'
 import { say } from './say.ts'
 import './scenario-bar.ts'
-import './section-picture.ts'
+import './section-panel.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 import './telling.ts'
 import './transport.ts'
 
+/** On a phone one picture is shown at a time. */
+const pictures = ['section', 'loupe', 'line'] as const
+
 export class Bench extends SessionElement {
+  static override properties = { _picture: { state: true } }
   static override styles = [sharedStyles, benchStyles]
+
+  declare _picture: string
 
   #stopClock: (() => void) | undefined
   readonly #dark = window.matchMedia('(prefers-color-scheme: dark)')
+
+  constructor() {
+    super()
+    this._picture = 'section'
+  }
 
   override connectedCallback(): void {
     super.connectedCallback()
@@ -52,14 +65,21 @@ export class Bench extends SessionElement {
           <tack-paper-panel class="panel" .session=${session}></tack-paper-panel>
           <tack-press-panel class="panel" .session=${session}></tack-press-panel>
         </div>
-        <div class="panel section">
-          <div class="title">
-            <h2>${say('bench.section')}</h2>
-            <tack-patch-switch .session=${session}></tack-patch-switch>
-          </div>
-          <tack-section-picture .session=${session}></tack-section-picture>
+        <div class="pictures" role="group" aria-label=${say('bench.pictures')} data-picture=${this._picture}>
+          <tack-choice
+            class="panel"
+            .legend=${say('bench.picture')}
+            .options=${pictures.map((value) => ({ value, label: say(`bench.${value}`) }))}
+            .value=${this._picture}
+            @choose=${(event: ChooseEvent) => (this._picture = event.value)}
+          ></tack-choice>
+          <tack-line-picture class="panel" .session=${session}></tack-line-picture>
+          <tack-section-panel class="panel" .session=${session}></tack-section-panel>
+          <tack-loupe-panel class="panel" .session=${session}></tack-loupe-panel>
         </div>
-        <tack-telling class="panel telling" .session=${session}></tack-telling>
+        <tack-telling class="panel telling" .session=${session}>
+          <tack-bench-panels .session=${session}></tack-bench-panels>
+        </tack-telling>
         <tack-transport class="panel transport" .session=${session}></tack-transport>
         <tack-readings-strip class="panel readings" .session=${session}></tack-readings-strip>
       </main>

@@ -25,6 +25,11 @@ export class InkLadder extends SessionElement {
       :host {
         --ladder-columns: minmax(88px, 1fr) 60px 60px 60px 28px 28px;
       }
+      @media (max-width: 480px) {
+        :host {
+          --ladder-columns: minmax(72px, 1fr) 48px 48px 48px 28px 28px;
+        }
+      }
       @media (pointer: coarse) {
         :host {
           --ladder-columns: minmax(72px, 1fr) 48px 48px 48px 88px 28px;

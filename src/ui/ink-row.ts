@@ -31,7 +31,7 @@ export class InkRow extends SessionElement {
         grid-template-columns: var(--ladder-columns);
         gap: 4px;
         align-items: center;
-        padding: 2px 0;
+        padding: 1px 0;
       }
       .handle {
         display: flex;
@@ -39,7 +39,7 @@ export class InkRow extends SessionElement {
         gap: 8px;
         width: 100%;
         min-width: 0;
-        height: 44px;
+        height: 42px;
         padding: 0 4px 0 8px;
         border-color: transparent;
         background: none;
@@ -96,7 +96,7 @@ export class InkRow extends SessionElement {
           grid-auto-columns: 44px;
         }
         .moves button {
-          height: 44px;
+          height: 42px;
         }
         .moves button + button {
           margin: 0 0 0 -1px;

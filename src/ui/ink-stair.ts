@@ -29,7 +29,7 @@ export class InkStair extends LitElement {
     css`
       .stair {
         position: relative;
-        height: 132px;
+        height: 104px;
         border-bottom: 2px solid var(--graphite);
         touch-action: pan-y;
       }
@@ -147,7 +147,7 @@ export class InkStair extends LitElement {
       style.setProperty('--height', `calc(${height(tread.tack) / 100} * (100% - 24px))`)
       style.setProperty('--ink', tread.colour)
       const before = place > 0 ? this.treads[place - 1].tack : tread.tack
-      style.setProperty('--rise', `${Math.max(0, (108 * (tread.tack - before)) / highest)}px`)
+      style.setProperty('--rise', `${Math.max(0, (80 * (tread.tack - before)) / highest)}px`)
     })
   }
 

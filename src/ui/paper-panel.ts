@@ -6,6 +6,7 @@ import type { RangeName } from '../press/ranges.ts'
 import { ranges } from '../press/ranges.ts'
 import type { PaperField } from '../session/change.ts'
 import './number-field.ts'
+import { isRoomy } from './roomy.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -42,36 +43,42 @@ export class PaperPanel extends SessionElement {
     const supplied = papers[paper.base]
     const changed = fields.some((field) => paper[field] !== supplied[field])
     return html`
-      <div class="head">
-        <label for="paper"><h2>${say('bench.paper')}</h2></label>
-        <select id="paper" @change=${this.#take}>
-          ${paperNames.map(
-            (name) =>
-              html`<option value=${name} ?selected=${name === paper.base}>${say(`bench.paper.${name}`)}</option>`,
+      <details ?open=${isRoomy()}>
+        <summary>
+          <h2>${say('bench.paper')}</h2>
+          <span> ${say('bench.paperNow', { paper: say(`bench.paper.${paper.base}`), changed: String(changed) })} </span>
+        </summary>
+        <div class="head">
+          <label for="paper">${say('bench.paperKind')}</label>
+          <select id="paper" @change=${this.#take}>
+            ${paperNames.map(
+              (name) =>
+                html`<option value=${name} ?selected=${name === paper.base}>${say(`bench.paper.${name}`)}</option>`,
+            )}
+          </select>
+        </div>
+        <div class="fields">
+          ${fields.map(
+            (field) =>
+              html`<tack-number-field
+                .label=${say(`bench.${field}`)}
+                .unit=${say(`bench.unitOf.${field}`)}
+                .least=${ranges[field].least}
+                .most=${ranges[field].most}
+                .step=${ranges[field].step}
+                .value=${paper[field]}
+                .offer=${(value: number) => this.#edit(field, value)}
+              ></tack-number-field>`,
           )}
-        </select>
-      </div>
-      <div class="fields">
-        ${fields.map(
-          (field) =>
-            html`<tack-number-field
-              .label=${say(`bench.${field}`)}
-              .unit=${say(`bench.unitOf.${field}`)}
-              .least=${ranges[field].least}
-              .most=${ranges[field].most}
-              .step=${ranges[field].step}
-              .value=${paper[field]}
-              .offer=${(value: number) => this.#edit(field, value)}
-            ></tack-number-field>`,
-        )}
-      </div>
-      ${
-        changed
-          ? html`<button type="button" @click=${() => this.attempt({ kind: 'take paper', paper: paper.base })}>
-              ${say('bench.asSupplied')}
-            </button>`
-          : nothing
-      }
+        </div>
+        ${
+          changed
+            ? html`<button type="button" @click=${() => this.attempt({ kind: 'take paper', paper: paper.base })}>
+                ${say('bench.asSupplied')}
+              </button>`
+            : nothing
+        }
+      </details>
     `
   }
 

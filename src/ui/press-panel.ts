@@ -9,6 +9,7 @@ import type { ChooseEvent } from './choice.ts'
 import './choice.ts'
 import './measure-choice.ts'
 import './number-field.ts'
+import { isRoomy } from './roomy.ts'
 import { say, sayNumber } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -60,89 +61,101 @@ export class PressPanel extends SessionElement {
     const { speed, temperature } = this.session.look.measures
     const speedDecimals = speed.unit === 'm/s' ? 2 : speed.unit === 'm/min' ? 1 : 0
     return html`
-      <div class="head">
-        <h2>${say('bench.press')}</h2>
-        <tack-choice
-          .legend=${say('bench.pressKind')}
-          .options=${(['sheet-fed', 'web'] as const).map((value) => ({ value, label: say(`bench.press.${value}`) }))}
-          .value=${press.kind}
-          @choose=${(event: ChooseEvent) => this.attempt({ kind: 'take press', press: event.value as PressKind })}
-        ></tack-choice>
-        <label class="check"
-          ><input
-            type="checkbox"
-            .checked=${press.waterless}
-            @change=${(event: Event) => this.#edit('waterless', (event.target as HTMLInputElement).checked)}
-          />${say('bench.waterless')}</label
-        >
-      </div>
-      <div class="fields">
-        <div>
+      <details ?open=${isRoomy()}>
+        <summary>
+          <h2>${say('bench.press')}</h2>
+          <span>
+            ${say('bench.pressNow', {
+              kind: say(`bench.press.${press.kind}`),
+              speed: sayNumber(toShown(press.speed, speed), 0, speedDecimals),
+              unit: say(`bench.unit.${speed.unit}`),
+              waterless: String(press.waterless),
+            })}
+          </span>
+        </summary>
+        <div class="head">
+          <tack-choice
+            .legend=${say('bench.pressKind')}
+            .options=${(['sheet-fed', 'web'] as const).map((value) => ({ value, label: say(`bench.press.${value}`) }))}
+            .value=${press.kind}
+            @choose=${(event: ChooseEvent) => this.attempt({ kind: 'take press', press: event.value as PressKind })}
+          ></tack-choice>
+          <label class="check"
+            ><input
+              type="checkbox"
+              .checked=${press.waterless}
+              @change=${(event: Event) => this.#edit('waterless', (event.target as HTMLInputElement).checked)}
+            />${say('bench.waterless')}</label
+          >
+        </div>
+        <div class="fields">
+          <div>
+            <div class="pair">
+              <tack-number-field
+                .label=${say('bench.speed')}
+                .least=${toShown(ranges.speed.least, speed)}
+                .most=${toShown(ranges.speed.most, speed)}
+                .step=${ranges.speed.step * speed.scale}
+                .decimals=${speedDecimals}
+                .value=${toShown(press.speed, speed)}
+                .offer=${(value: number) => this.#edit('speed', fromShown(value, speed))}
+              ></tack-number-field>
+              <tack-measure-choice .session=${this.session} .quantity=${'speed'}></tack-measure-choice>
+            </div>
+            ${
+              speed.unit === 'sheets/h'
+                ? html`<p class="note">${say('bench.sheetPitch', { length: sayNumber(sheetPitch, 1) })}</p>`
+                : nothing
+            }
+          </div>
+          <div>
+            <tack-number-field
+              .label=${say('bench.interval')}
+              .unit=${'s'}
+              .least=${ranges.interval.least}
+              .most=${ranges.interval.most}
+              .step=${ranges.interval.step}
+              .decimals=${3}
+              .value=${press.interval}
+              .offer=${(value: number) => this.#edit('interval', value)}
+            ></tack-number-field>
+            <p class="note">
+              ${
+                press.intervalPinned
+                  ? html`<button type="button" @click=${() => this.#edit('interval', undefined)}>
+                      ${say('bench.letFollow', { interval: sayNumber(intervalAt(press.kind, press.speed), 0, 3) })}
+                    </button>`
+                  : say('bench.follows', { spacing: sayNumber(unitSpacing[press.kind], 0, 3) })
+              }
+            </p>
+          </div>
           <div class="pair">
             <tack-number-field
-              .label=${say('bench.speed')}
-              .least=${toShown(ranges.speed.least, speed)}
-              .most=${toShown(ranges.speed.most, speed)}
-              .step=${ranges.speed.step * speed.scale}
-              .decimals=${speedDecimals}
-              .value=${toShown(press.speed, speed)}
-              .offer=${(value: number) => this.#edit('speed', fromShown(value, speed))}
+              .label=${say('bench.temperature')}
+              .least=${toShown(ranges.temperature.least, temperature)}
+              .most=${toShown(ranges.temperature.most, temperature)}
+              .step=${ranges.temperature.step}
+              .decimals=${1}
+              .value=${toShown(press.temperature, temperature)}
+              .offer=${(value: number) => this.#edit('temperature', fromShown(value, temperature))}
             ></tack-number-field>
-            <tack-measure-choice .session=${this.session} .quantity=${'speed'}></tack-measure-choice>
+            <tack-measure-choice .session=${this.session} .quantity=${'temperature'}></tack-measure-choice>
           </div>
           ${
-            speed.unit === 'sheets/h'
-              ? html`<p class="note">${say('bench.sheetPitch', { length: sayNumber(sheetPitch, 1) })}</p>`
-              : nothing
+            press.waterless
+              ? html`<p class="note">${say('bench.noDampening')}</p>`
+              : html`<tack-number-field
+                  .label=${say('bench.dampening')}
+                  .unit=${say('bench.timesNormal')}
+                  .least=${ranges.dampening.least}
+                  .most=${ranges.dampening.most}
+                  .step=${ranges.dampening.step}
+                  .value=${press.dampening}
+                  .offer=${(value: number) => this.#edit('dampening', value)}
+                ></tack-number-field>`
           }
         </div>
-        <div>
-          <tack-number-field
-            .label=${say('bench.interval')}
-            .unit=${'s'}
-            .least=${ranges.interval.least}
-            .most=${ranges.interval.most}
-            .step=${ranges.interval.step}
-            .decimals=${3}
-            .value=${press.interval}
-            .offer=${(value: number) => this.#edit('interval', value)}
-          ></tack-number-field>
-          <p class="note">
-            ${
-              press.intervalPinned
-                ? html`<button type="button" @click=${() => this.#edit('interval', undefined)}>
-                    ${say('bench.letFollow', { interval: sayNumber(intervalAt(press.kind, press.speed), 0, 3) })}
-                  </button>`
-                : say('bench.follows', { spacing: sayNumber(unitSpacing[press.kind], 0, 3) })
-            }
-          </p>
-        </div>
-        <div class="pair">
-          <tack-number-field
-            .label=${say('bench.temperature')}
-            .least=${toShown(ranges.temperature.least, temperature)}
-            .most=${toShown(ranges.temperature.most, temperature)}
-            .step=${ranges.temperature.step}
-            .decimals=${1}
-            .value=${toShown(press.temperature, temperature)}
-            .offer=${(value: number) => this.#edit('temperature', fromShown(value, temperature))}
-          ></tack-number-field>
-          <tack-measure-choice .session=${this.session} .quantity=${'temperature'}></tack-measure-choice>
-        </div>
-        ${
-          press.waterless
-            ? html`<p class="note">${say('bench.noDampening')}</p>`
-            : html`<tack-number-field
-                .label=${say('bench.dampening')}
-                .unit=${say('bench.timesNormal')}
-                .least=${ranges.dampening.least}
-                .most=${ranges.dampening.most}
-                .step=${ranges.dampening.step}
-                .value=${press.dampening}
-                .offer=${(value: number) => this.#edit('dampening', value)}
-              ></tack-number-field>`
-        }
-      </div>
+      </details>
     `
   }
 

@@ -23,10 +23,11 @@ export class PullBars extends SessionElement {
       table {
         width: 100%;
         border-collapse: collapse;
-        font-size: 15px;
-        line-height: 20px;
+        font-size: 14px;
+        line-height: 18px;
       }
       th {
+        white-space: nowrap;
         font-weight: 400;
         text-align: left;
       }
@@ -41,7 +42,6 @@ export class PullBars extends SessionElement {
         text-align: right;
       }
       tbody th {
-        width: 136px;
         padding-right: 8px;
       }
       td {
@@ -59,7 +59,7 @@ export class PullBars extends SessionElement {
       .length {
         flex: none;
         width: calc((100% - 48px) * var(--length));
-        height: 14px;
+        height: 12px;
         border: 1px solid var(--graphite);
         background: var(--ink);
         forced-color-adjust: none;

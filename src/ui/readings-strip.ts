@@ -4,6 +4,7 @@ import { liftedShares } from '../press/readings.ts'
 import { inkLetters } from '../session/letters.ts'
 import { toShown } from '../session/measures.ts'
 import { linkedText } from './linked-text.ts'
+import './measure-choice.ts'
 import { say, sayNumber, sayPercent } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -40,8 +41,13 @@ export class ReadingsStrip extends SessionElement {
       dd {
         font-size: var(--reading);
         font-weight: 600;
-        line-height: 32px;
+        line-height: 30px;
         white-space: nowrap;
+      }
+      tack-measure-choice {
+        display: inline-block;
+        vertical-align: 3px;
+        line-height: 20px;
       }
       dd small {
         font-size: 16px;
@@ -100,7 +106,8 @@ export class ReadingsStrip extends SessionElement {
         <div>
           <dt>${linkedText(say('bench.filmLeft'))}</dt>
           <dd>
-            ${sayNumber(film, 2)} <small>${say(`bench.unit.${look.measures.film.unit}`)}</small>
+            ${sayNumber(film, 2)}
+            <tack-measure-choice .session=${this.session} .quantity=${'film'}></tack-measure-choice>
             <span class="note">${say('bench.ofInk', { name })}</span>
           </dd>
         </div>

@@ -9,6 +9,7 @@ export const sharedStyles = css`
   }
   :host {
     display: block;
+    box-sizing: border-box;
   }
   :host([hidden]) {
     display: none;
@@ -99,9 +100,14 @@ export const sharedStyles = css`
   summary {
     min-height: 28px;
     color: var(--accent);
-    font-weight: 600;
+    font-size: 15px;
     line-height: 28px;
     cursor: pointer;
+  }
+  summary h2 {
+    display: inline;
+    margin-right: 8px;
+    font-size: 15px;
   }
   .unit,
   .note {

@@ -19,13 +19,15 @@ export class Telling extends SessionElement {
       .said {
         margin-top: 4px;
         font-size: 17px;
-        line-height: 23px;
+        line-height: 22px;
       }
-      .why {
-        margin-top: 8px;
-        color: var(--soft);
-        font-size: 15px;
-        line-height: 20px;
+      section {
+        display: flex;
+        flex-direction: column;
+      }
+      .more {
+        margin-top: auto;
+        padding-top: 8px;
       }
       @media (max-width: 720px) {
         :host {
@@ -44,7 +46,7 @@ export class Telling extends SessionElement {
       <section aria-labelledby="what">
         <h2 id="what">${say('bench.whatHappened', { unit: playback.unit + 1, name: names[playback.unit] })}</h2>
         <p class="said" aria-live="polite">${linkedText(sentences.join(' '))}</p>
-        <slot></slot>
+        <div class="more"><slot></slot></div>
       </section>
       <section aria-labelledby="why">
         <h2 id="why">${linkedText(say('bench.why'))}</h2>

@@ -1,0 +1,77 @@
+/** The loupe with what belongs to it: ink or marks, and the row that the section cuts through. */
+import { css, html } from 'lit'
+import type { Look } from '../session/look.ts'
+import { pictureCells } from '../session/results.ts'
+import type { ChooseEvent } from './choice.ts'
+import './choice.ts'
+import './loupe-picture.ts'
+import { say } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+export class LoupePanel extends SessionElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: flex;
+        flex-direction: column;
+        gap: 4px;
+      }
+      .title {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 4px 8px;
+        align-items: center;
+        justify-content: space-between;
+      }
+      tack-loupe-picture {
+        flex: 1;
+        min-height: 140px;
+      }
+      label {
+        display: flex;
+        gap: 8px;
+        align-items: center;
+        font-size: 14px;
+        line-height: 18px;
+      }
+      input {
+        flex: 1;
+        min-width: 60px;
+        min-height: 24px;
+        padding: 0;
+        border: 0;
+        background: none;
+      }
+    `,
+  ]
+
+  override render() {
+    const { session } = this
+    return html`
+      <div class="title">
+        <h2>${say('bench.loupe')}</h2>
+        <tack-choice
+          .legend=${say('bench.face')}
+          .options=${(['ink', 'marks'] as const).map((value) => ({ value, label: say(`bench.face.${value}`) }))}
+          .value=${session.look.face}
+          @choose=${(event: ChooseEvent) => session.lookWith({ face: event.value as Look['face'] })}
+        ></tack-choice>
+      </div>
+      <tack-loupe-picture .session=${session}></tack-loupe-picture>
+      <label
+        >${say('bench.cut')}
+        <input
+          type="range"
+          min="0"
+          max=${pictureCells - 1}
+          .value=${String(session.look.row)}
+          @input=${(event: Event) => session.lookWith({ row: Number((event.target as HTMLInputElement).value) })}
+        />
+      </label>
+    `
+  }
+}
+
+customElements.define('tack-loupe-panel', LoupePanel)

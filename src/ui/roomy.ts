@@ -1,0 +1,4 @@
+/** Whether the window has room for panels that can be folded; there they stand open. */
+export function isRoomy(): boolean {
+  return window.matchMedia('(min-width: 720px) and (min-height: 900px)').matches
+}

@@ -1,0 +1,43 @@
+/** The section with what belongs to it: which inks print in the patch that is cut open. */
+import { css, html } from 'lit'
+import './patch-switch.ts'
+import { say } from './say.ts'
+import './section-picture.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+export class SectionPanel extends SessionElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: flex;
+        flex-direction: column;
+        gap: 4px;
+      }
+      .title {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 4px 12px;
+        align-items: center;
+        justify-content: space-between;
+      }
+      tack-section-picture {
+        flex: 1;
+        min-height: 160px;
+      }
+    `,
+  ]
+
+  override render() {
+    return html`
+      <div class="title">
+        <h2>${say('bench.section')}</h2>
+        <tack-patch-switch .session=${this.session}></tack-patch-switch>
+      </div>
+      <tack-section-picture .session=${this.session}></tack-section-picture>
+    `
+  }
+}
+
+customElements.define('tack-section-panel', SectionPanel)
