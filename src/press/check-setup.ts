@@ -9,7 +9,7 @@ import { paperNames, papers } from '../physics/paper.ts'
 import { intervalAt, usualCoverage, usualFilm, usualPress } from './presets.ts'
 import type { RangeName } from './ranges.ts'
 import { allowed, inkCount, longestName, ranges } from './ranges.ts'
-import type { Ink, Press, SetUp } from './setup.ts'
+import type { Ink, Lab, Press, SetUp } from './setup.ts'
 
 export interface Problem {
   /** where, such as inks[2].tack; empty for the whole */
@@ -23,9 +23,10 @@ export type Checked = { setUp: SetUp } | { problems: Problem[] }
 /** What was given, shortly and safely, for a message. */
 function shown(value: unknown): string {
   if (value === undefined) return 'nothing'
-  if (typeof value === 'number') return String(value)
+  if (value === null) return 'null'
   if (Array.isArray(value)) return 'a list'
-  if (typeof value === 'object' && value !== null) return 'an object'
+  if (typeof value === 'number' || typeof value === 'boolean' || typeof value === 'bigint') return String(value)
+  if (typeof value !== 'string') return typeof value === 'symbol' ? 'a symbol' : 'an object'
   const text = JSON.stringify(value)
   return text.length > 60 ? `${text.slice(0, 57)}..."` : text
 }
@@ -47,42 +48,51 @@ function oneOf<const Names extends readonly string[]>(names: Names, what: string
   })
 }
 
+const nameMessage = ({ input }: { input: unknown }) =>
+  `${shown(input)} is no name; allowed is a text of 1 to ${String(longestName)} characters on one line, without the word "on" standing alone`
+
 const name = v.pipe(
-  v.string(({ input }) => `${shown(input)} is no name; allowed is a text of 1 to ${String(longestName)} characters`),
+  v.string(nameMessage),
   v.trim(),
   v.check(
-    (text) => text.length >= 1 && text.length <= longestName && !text.includes(' on '),
-    ({ input }) =>
-      `${shown(input)} is no name; allowed is a text of 1 to ${String(longestName)} characters without the word "on" standing alone`,
+    (text) =>
+      text.length >= 1 && text.length <= longestName && !/\p{Cc}|[\u2028\u2029]/u.test(text) && !text.includes(' on '),
+    nameMessage,
   ),
 )
 
-const labMessage = 'a colour is "#rrggbb" or [L, a, b] with L from 0 to 100 and a, b from -150 to 150'
-const colour = v.union(
-  [
-    v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)),
-    v.tuple([
-      v.pipe(v.number(), v.minValue(0), v.maxValue(100)),
-      v.pipe(v.number(), v.minValue(-150), v.maxValue(150)),
-      v.pipe(v.number(), v.minValue(-150), v.maxValue(150)),
-    ]),
-  ],
-  ({ input }) => `${shown(input)} is no colour; ${labMessage}`,
+const isWithin = (value: unknown, least: number, most: number) =>
+  typeof value === 'number' && value >= least && value <= most
+const isLab = (value: unknown) =>
+  Array.isArray(value) &&
+  value.length === 3 &&
+  isWithin(value[0], 0, 100) &&
+  isWithin(value[1], -150, 150) &&
+  isWithin(value[2], -150, 150)
+
+const colour = v.custom<string | Lab>(
+  (input) => (typeof input === 'string' ? /^#[0-9a-f]{6}$/i.test(input) : isLab(input)),
+  ({ input }) =>
+    `${shown(input)} is no colour; allowed are "#rrggbb" and [L, a, b] with L from 0 to 100, a and b from -150 to 150`,
 )
 
 /** An object with these fields and no others; a field that is not known is named, with the nearest that is. */
 function fields<const Entries extends v.ObjectEntries>(what: string, entries: Entries) {
   const known = Object.keys(entries)
-  return v.strictObject(entries, (issue) => {
-    if (issue.expected === 'never') {
+  const isObject = (input: unknown) => typeof input === 'object' && input !== null && !Array.isArray(input)
+  return v.pipe(
+    v.custom<object>(
+      isObject,
+      ({ input }) => `${shown(input)} is not allowed; ${what} is an object with ${known.join(', ')}`,
+    ),
+    v.strictObject(entries, (issue) => {
+      if (issue.expected !== 'never') return `is missing; ${what} needs it`
       const near = issue.path?.[0]?.key
       const hint =
         typeof near === 'string' && near.length <= longestName ? ` (did you mean ${closest(near, known)}?)` : ''
       return `not known here${hint}; allowed are ${known.join(', ')}`
-    }
-    if (issue.path) return `is missing; ${what} needs it`
-    return `${shown(issue.input)} is not allowed; ${what} is an object with ${known.join(', ')}`
-  })
+    }),
+  )
 }
 
 const inkSchema = fields('an ink', {
@@ -135,7 +145,7 @@ const inksSchema = v.pipe(
   v.check(
     (inks) => inks.length >= inkCount.least && inks.length <= inkCount.most,
     ({ input }) =>
-      `${String(input.length)} inks are not allowed; allowed are ${String(inkCount.least)} to ${String(inkCount.most)}`,
+      `${input.length === 1 ? '1 ink is' : `${String(input.length)} inks are`} not allowed; allowed are ${String(inkCount.least)} to ${String(inkCount.most)}`,
   ),
   v.array(inkSchema),
   v.rawCheck(({ dataset, addIssue }) => {
