@@ -6,7 +6,7 @@
  */
 
 /** How the neck widens towards its slabs: half-widths at even steps, 0 in the middle, 1 at the ends. */
-const flare = Array.from({ length: 13 }, (_, i) => Math.abs(i / 6 - 1) ** 5)
+const flare = Array.from({ length: 17 }, (_, i) => Math.abs(i / 8 - 1) ** 5)
 /** Share of its length by width that the flare alone takes up, as the drawn straight pieces have it. */
 const flareArea = areaOf(flare)
 /** Mean width at which a neck snaps: chosen so that its waist is 4 % of the column by then. */

@@ -19,26 +19,34 @@ export interface Across {
 /** px: a film thinner than this cannot be seen, and its outline would lie. */
 const thinnest = 0.4
 
-/** The band's outline wherever there is film: through the columns' middles, so that its area is the film's amount. */
-export function bandOutlines({ top, bottom }: Band, { left, column }: Across): number[][] {
+/**
+ * The outline of heights by column, left to right: steps where neighbours differ much, straight lines where little.
+ * Both are even about the columns' edges, so that the area below is the sum of the columns'. Written to `points` as
+ * x, y in turn.
+ */
+export function steppedLine(heights: ArrayLike<number>, { left, column }: Across, points: number[] = []): number[] {
+  points.push(left, heights[0])
+  for (let i = 1; i < heights.length; i++) {
+    const slant = Math.abs(heights[i] - heights[i - 1]) < 0.5 * column ? 0.5 : 0.16
+    points.push(left + (i - slant) * column, heights[i - 1], left + (i + slant) * column, heights[i])
+  }
+  points.push(left + heights.length * column, heights[heights.length - 1])
+  return points
+}
+
+/** The band's outlines, one wherever there is film without a break; their area is the film's amount. */
+export function bandOutlines({ top, bottom }: Pick<Band, 'top' | 'bottom'>, across: Across): number[][] {
+  const end = top.length - 1
   return stretches(top, bottom).map(([from, to]) => {
-    const first = from === 0
-    const last = to === top.length - 1
-    const upper = first ? [left, top[from]] : [middle(from - 1), bottom[from - 1]]
-    const lower = first ? [left, bottom[from]] : []
-    for (let i = from; i <= to; i++) {
-      upper.push(middle(i), top[i])
-      lower.push(middle(i), bottom[i])
-    }
-    const right = left + column * top.length
-    if (last) upper.push(right, top[to], right, bottom[to])
-    else upper.push(middle(to + 1), bottom[to + 1])
+    // A stretch runs out into the empty columns beside it.
+    const first = Math.max(0, from - 1)
+    const last = Math.min(end, to + 1)
+    const shifted = { left: across.left + first * across.column, column: across.column }
+    const upper = steppedLine(top.subarray(first, last + 1), shifted)
+    const lower = steppedLine(bottom.subarray(first, last + 1), shifted)
     for (let i = lower.length - 2; i >= 0; i -= 2) upper.push(lower[i], lower[i + 1])
     return upper
   })
-  function middle(i: number): number {
-    return left + (i + 0.5) * column
-  }
 }
 
 /** First and last column of each stretch that holds film. */

@@ -2,13 +2,8 @@
 import type { LineLayout } from './line-layout.ts'
 import type { BenchPicture } from './picture.ts'
 import type { Lettering, Shape, Size } from './shapes.ts'
-import { stroke } from './shapes.ts'
+import { stroke, textWidth } from './shapes.ts'
 import type { UnitParts } from './unit-shapes.ts'
-
-/** px of a text, near enough to know whether it fits: half an em a letter. */
-function widthOf(text: string, size: number): number {
-  return 0.5 * size * text.length
-}
 
 export function lineLabels(
   picture: BenchPicture,
@@ -31,8 +26,8 @@ function unitName(picture: BenchPicture, unit: number, layout: LineLayout, { hei
   const room = spacing - 8
   const dot = 0.36 * letters
   const options = [words.units[unit], `${unit + 1} ${inkLetters[unit]}`, inkLetters[unit]]
-  const text = options.find((option) => widthOf(option, letters) + 2.6 * dot <= room) ?? options[2]
-  const wide = widthOf(text, letters) + 2.6 * dot
+  const text = options.find((option) => textWidth(option, letters) + 2.6 * dot <= room) ?? options[2]
+  const wide = textWidth(text, letters) + 2.6 * dot
   const x = first + unit * spacing
   const y = height - 0.5 * letters - 4
   return [
@@ -65,7 +60,7 @@ function partNames({ words, theme, unit }: BenchPicture, parts: UnitParts, layou
   if (radius < 13) return []
   const x = first + unit * spacing + radius + 10
   return named.flatMap(([text, part]): Shape[] => {
-    if (x + widthOf(text, size) > next) return []
+    if (x + textWidth(text, size) > next) return []
     const label: Lettering = {
       kind: 'lettering',
       text,
@@ -79,13 +74,13 @@ function partNames({ words, theme, unit }: BenchPicture, parts: UnitParts, layou
   })
 }
 
-/** An arrow from this nip to the next, or from the one before, with the time it takes. */
-function interval({ words, theme, unit, accounts }: BenchPicture, layout: LineLayout): Shape[] {
+/** An arrow from the nip before to this one, or from the first to the second, with the time it takes. */
+function interval({ words, theme, unit }: BenchPicture, layout: LineLayout): Shape[] {
   const { radius, spacing, first, track, letters } = layout
-  const from = unit < accounts.length - 1 ? unit : unit - 1
+  const from = Math.max(0, unit - 1)
   const start = first + from * spacing + radius + 8
   const end = first + (from + 1) * spacing - radius - 8
-  if (end - start < widthOf(words.interval, letters) + 12) return []
+  if (end - start < textWidth(words.interval, letters) + 12) return []
   const y = track + layout.paper + 1.75 * radius
   const tip = 4
   return [

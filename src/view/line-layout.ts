@@ -17,9 +17,11 @@ export interface LineLayout {
 }
 
 /** In radii: all of one unit above and below the paper, and from left to right. */
-const above = 5.1
+const above = 4.55
 const below = 2.1
-const across = 4.3
+const across = 4.6
+/** In radii: how far the nip is right of a unit's middle. */
+const aside = 1.2
 /** In radii: units further apart than this would look like separate machines. */
 const widest = 11
 
@@ -31,10 +33,10 @@ export function lineLayout(size: { width: number; height: number }, units: numbe
   return {
     radius,
     spacing,
-    first: (size.width - spacing * (units - 1)) / 2,
+    first: (size.width - spacing * (units - 1)) / 2 + aside * radius,
     track: Math.max(above * radius + 4, (size.height - names + (above - below) * radius) / 2),
     filmOnSheet: Math.max(1.2, 0.13 * radius),
-    filmOnRoller: Math.max(0.6, 0.075 * radius),
+    filmOnRoller: Math.max(0.6, 0.055 * radius),
     paper: Math.max(2.5, 0.17 * radius),
     letters,
   }

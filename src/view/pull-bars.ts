@@ -7,7 +7,7 @@ import { layerInks } from './layer-inks.ts'
 import { pullGrown } from './nip-curve.ts'
 import type { SectionLayout } from './section-layout.ts'
 import type { Shape } from './shapes.ts'
-import { rectangle, stroke } from './shapes.ts'
+import { rectangle, stroke, textWidth } from './shapes.ts'
 
 interface Bar {
   letter: string
@@ -28,7 +28,11 @@ export function barsOf(picture: BenchPicture): Bar[] {
   return [...planes, { letter: words.paper, fill: null, bears: strength }]
 }
 
-export function pullBars(picture: BenchPicture, { bars: left, floor, letters }: SectionLayout, phase: number): Shape[] {
+export function pullBars(
+  picture: BenchPicture,
+  { bars: left, barRoom, floor, letters }: SectionLayout,
+  phase: number,
+): Shape[] {
   if (left === null) return []
   const { theme, words } = picture
   const bars = barsOf(picture)
@@ -38,11 +42,13 @@ export function pullBars(picture: BenchPicture, { bars: left, floor, letters }: 
   const row = Math.min(letters * 2, (floor - letters * 2) / bars.length)
   const thick = 0.55 * row
   const start = left + letters * 1.6
-  const full = letters * 7
+  const label = ({ letter, fill, bears }: Bar) => `${fill === null ? `${letter} ` : ''}${words.tack(bears)}`
+  const full = barRoom - (start - left) - 6 - Math.max(...bars.map((bar) => textWidth(label(bar), letters)))
   const top = letters * 2.4
   return [
     { kind: 'lettering', text: words.pull, x: left, y: 6, size: letters, colour: theme.graphite, anchor: [0, 0] },
-    ...bars.flatMap(({ letter, fill, bears }, i): Shape[] => {
+    ...bars.flatMap((bar, i): Shape[] => {
+      const { letter, fill, bears } = bar
       const y = top + i * row
       const length = (full * bears) / strongest
       const gives = bears === weakest && now >= weakest
@@ -66,7 +72,7 @@ export function pullBars(picture: BenchPicture, { bars: left, floor, letters }: 
         },
         {
           kind: 'lettering',
-          text: fill === null ? `${letter} ${words.tack(bears)}` : words.tack(bears),
+          text: label(bar),
           x: start + length + 6,
           y: y + thick / 2,
           size: letters - 1,

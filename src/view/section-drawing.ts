@@ -1,5 +1,5 @@
 /** The section at the nip as shapes: a pure function of picture and size. */
-import { bandShapes } from './film-bands.ts'
+import { bandOutlines, bandShapes } from './film-bands.ts'
 import type { Band } from './film-bands.ts'
 import { latest } from './latest.ts'
 import type { LayerInk } from './layer-inks.ts'
@@ -17,9 +17,9 @@ import type { SectionLayout } from './section-layout.ts'
 import { sectionLayout } from './section-layout.ts'
 import { sectionLabels } from './section-labels.ts'
 import type { Shape, Size } from './shapes.ts'
-import { rectangle } from './shapes.ts'
+import { rectangle, stroke } from './shapes.ts'
 import { threadShapes } from './thread-shapes.ts'
-import { darkOf } from './tone.ts'
+import { airOf, between, darkOf } from './tone.ts'
 
 const layoutOf = latest(sectionLayout)
 
@@ -34,13 +34,14 @@ export function sectionDrawing(picture: BenchPicture, { width, height }: Size): 
   const bands = { sheet: sheetBands(bodies, layout, inks), blanket: blanketBands(bodies, layout, inks) }
   return [
     rectangle(0, 0, width, height, { fill: theme.ground }),
+    rectangle(layout.left, 0, layout.right - layout.left, height, { fill: airOf(theme) }),
     ...paperShapes(bodies, layout, theme, height),
-    ...soakedShapes(columns, bodies, layout, inks),
+    ...soakedShapes(columns, bodies, layout, inks, theme),
     ...bands.sheet.flatMap((band) => bandShapes(band, layout)),
     ...blanketShapes(bodies, layout, theme),
     ...bands.blanket.flatMap((band) => bandShapes(band, layout)),
     ...threadShapes(bodies, layout, inks, theme),
-    ...openSpots(columns, bodies, layout, theme.ground),
+    ...openSpots(columns, bodies, layout, airOf(theme)),
     ...weakestPlanes(bodies, layout, pullGrown(phase), theme),
     ...sectionLabels(picture, layout, bands, { width, height }),
     ...pullBars(picture, layout, phase),
@@ -82,15 +83,39 @@ function blanketBands(
     })
 }
 
-/** What the paper holds fast: the lowest film's ink below the paper's surface, darker, with the paper's fibres in it. */
-function soakedShapes(columns: Columns, bodies: Bodies, layout: SectionLayout, inks: readonly LayerInk[]): Shape[] {
+/** What the paper holds fast: the lowest film's ink among the paper's fibres, below its surface. */
+function soakedShapes(
+  columns: Columns,
+  bodies: Bodies,
+  layout: SectionLayout,
+  inks: readonly LayerInk[],
+  theme: BenchPicture['theme'],
+): Shape[] {
   const { lowest } = columns
   if (lowest < 0) return []
   const { fill, outline } = inks[lowest]
   const top = bodies.surface.map((height) => layout.floor - height)
   const bottom = top.map((y, i) => y + bodies.soaked[i])
-  const ink = { ...inks[lowest], fill: outline, outline: fill }
-  return bandShapes({ ink, top, bottom }, layout)
+  const outlines = bandOutlines({ top, bottom }, layout).map((points): Shape => ({
+    kind: 'outline',
+    points,
+    closed: true,
+    fill: between(fill, theme.paper, 0.3),
+    line: outline,
+    width: 1,
+  }))
+  return [...outlines, ...hatch(top, bottom, layout, outline)]
+}
+
+/** Slanted strokes through every second column. */
+function hatch(top: Float64Array, bottom: Float64Array, { left, column }: SectionLayout, colour: number): Shape[] {
+  const strokes: Shape[] = []
+  for (let i = 0; i < top.length; i += 2) {
+    if (bottom[i] - top[i] < 3) continue
+    const x = left + i * column
+    strokes.push(stroke([x + 0.2 * column, bottom[i] - 1, x + 0.8 * column, top[i] + 1], colour, 1))
+  }
+  return strokes
 }
 
 /** Spots in no contact: a small hole between the blanket's film and what lies below, as wide as the open share. */

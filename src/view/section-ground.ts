@@ -1,5 +1,6 @@
 /** Paper with its fibres below, the blanket's rubber above. */
 import { uniformAt } from '../physics/random.ts'
+import { steppedLine } from './film-bands.ts'
 import { latest } from './latest.ts'
 import type { PictureTheme } from './picture.ts'
 import type { Bodies } from './section-bodies.ts'
@@ -14,12 +15,8 @@ export function paperShapes(
   theme: PictureTheme,
   height: number,
 ): Shape[] {
-  const points = [left, height, left, floor - surface[0]]
-  surface.forEach((rise, i) => {
-    // Pits have steep walls: fibres tear out as a whole.
-    points.push(left + (i + 0.15) * column, floor - rise, left + (i + 0.85) * column, floor - rise)
-  })
-  points.push(right, floor - surface[surface.length - 1], right, height)
+  const top = surface.map((rise) => floor - rise)
+  const points = steppedLine(top, { left, column }, [right, height, left, height])
   const dark = darkOf(theme)
   return [
     { kind: 'outline', points, closed: true, fill: theme.paper, line: between(theme.paper, dark, 0.45), width: 1.25 },
@@ -54,10 +51,15 @@ export function blanketShapes(
   { left, right, column, floor }: SectionLayout,
   theme: PictureTheme,
 ): Shape[] {
-  const last = blanketSurface.length - 1
-  const points = [right, 0, left, 0, left, floor - blanketSurface[0]]
-  blanketSurface.forEach((height, i) => points.push(left + (i + 0.5) * column, floor - height))
-  points.push(right, floor - blanketSurface[last])
-  const face = between(theme.line, theme.graphite, 0.25)
-  return [{ kind: 'outline', points, closed: true, fill: face, line: theme.graphite, width: 1.5 }]
+  const surface = blanketSurface.map((height) => floor - height)
+  const points = steppedLine(surface, { left, column }, [right, 0, left, 0])
+  const face = between(theme.line, theme.graphite, 0.12)
+  const plies = [0.3, 0.55, 0.8].map((share) =>
+    stroke(
+      points.slice(4).map((part, i) => (i % 2 === 0 ? part : part * (1 - share) - share * 4)),
+      between(face, theme.graphite, 0.22),
+      1,
+    ),
+  )
+  return [{ kind: 'outline', points, closed: true, fill: face, line: theme.graphite, width: 1.5 }, ...plies]
 }

@@ -73,9 +73,9 @@ function ruler(
 /** um a scale bar may stand for. */
 const barLengths = [10, 20, 50, 100, 200, 500]
 
-function lengthBar(picture: BenchPicture, { right, column, letters }: SectionLayout, { height }: Size): Shape[] {
+function lengthBar(picture: BenchPicture, { left, right, column, letters }: SectionLayout, { height }: Size): Shape[] {
   const perMicrometre = column / picture.cellSide
-  const um = barLengths.findLast((length) => length * perMicrometre <= 90) ?? barLengths[0]
+  const um = barLengths.findLast((length) => length * perMicrometre <= 0.25 * (right - left)) ?? barLengths[0]
   const dark = darkOf(picture.theme)
   const end = right - 10
   const start = end - um * perMicrometre
@@ -96,11 +96,12 @@ function lengthBar(picture: BenchPicture, { right, column, letters }: SectionLay
 
 /** The ink's letter on a small round chip, each layer's a step further in than the one below. */
 function letterChip({ ink, top, bottom }: Band, layer: number, layout: SectionLayout, picture: BenchPicture): Shape[] {
-  const { left, column, letters } = layout
+  const { left, right, column, letters } = layout
   const radius = 0.62 * letters
-  const x = left + radius + 6 + layer * 2.1 * radius
-  const i = Math.min(top.length - 1, Math.floor((x - left) / column))
-  if (bottom[i] - top[i] < 5) return []
+  const wanted = Math.floor((radius + 6 + layer * 2.1 * radius) / column)
+  const i = top.findIndex((y, place) => place >= wanted && bottom[place] - y >= 5)
+  if (i < 0) return []
+  const x = Math.min(left + (i + 0.5) * column, right - radius)
   const y = (top[i] + bottom[i]) / 2
   const dark = darkOf(picture.theme)
   return [

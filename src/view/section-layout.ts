@@ -13,6 +13,8 @@ export interface SectionLayout extends SectionScale {
   floor: number
   /** px from the left at which the pull bars begin; null where there is no room for them */
   bars: number | null
+  /** px that the bars may take, names and numbers included */
+  barRoom: number
   /** px of letters */
   letters: number
 }
@@ -23,8 +25,8 @@ const least = { width: 300, height: 220 }
 /** Below this width the pulls are left to the sentence beside the picture. */
 const widthForBars = 560
 
-/** Beyond this, films look like boards. */
-const mostPerMicrometre = 42
+/** Share of the height that 1 um may take: beyond this, films look like boards. */
+const mostPerMicrometre = 0.12
 
 export function sectionLayout(
   size: { width: number; height: number },
@@ -36,18 +38,22 @@ export function sectionLayout(
   const height = Math.max(least.height, size.height)
   const letters = letterSize(largeType)
   const left = letters * 3
-  const bars = width >= widthForBars * (largeType ? 1.4 : 1) ? width - Math.min(220, 0.27 * width) : null
+  const bars = width >= widthForBars * (largeType ? 1.4 : 1) ? width - Math.min(letters * 17, 0.3 * width) : null
   const right = bars === null ? width - 8 : bars - 16
   const paper = Math.max(letters * 3, 0.19 * height)
   const rubber = Math.max(letters * 2, 0.1 * height)
   const widestGap = 0.26 * height
-  const perMicrometre = Math.min(mostPerMicrometre, (height - paper - rubber - widestGap) / tallestStack(accounts))
+  const perMicrometre = Math.min(
+    mostPerMicrometre * height,
+    (height - paper - rubber - widestGap) / tallestStack(accounts),
+  )
   return {
     left,
     right,
     column: (right - left) / columns,
     floor: height - paper,
     bars,
+    barRoom: bars === null ? 0 : width - bars - 8,
     letters,
     perMicrometre,
     widestGap,

@@ -80,3 +80,8 @@ export function stroke(points: number[], line: number, width: number, opacity = 
 export function letterSize(largeType: boolean): number {
   return largeType ? 20 : 13
 }
+
+/** px of a text, near enough to know whether it fits: half an em a letter. */
+export function textWidth(text: string, size: number): number {
+  return 0.5 * size * text.length
+}

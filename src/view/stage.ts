@@ -57,13 +57,15 @@ export async function createStage(
     const { canvas } = made
     canvas.style.display = 'block'
     canvas.setAttribute('aria-hidden', 'true')
-    canvas.addEventListener('webglcontextlost', () => void rebuild())
+    canvas.addEventListener('webglcontextlost', () => void rebuild(canvas))
     canvas.addEventListener('contextrestored', render)
     settle(canvas)
     return { renderer: made, scene: makeScene() }
   }
 
-  async function rebuild(): Promise<void> {
+  /** Of a canvas that has been taken away already, the loss is no news. */
+  async function rebuild(lost: HTMLCanvasElement): Promise<void> {
+    if (isGone() || lost !== renderer.canvas) return
     const before = { renderer, scene }
     const after = await raise('canvas')
     if (isGone()) {

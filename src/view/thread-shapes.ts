@@ -46,7 +46,8 @@ function neckShapes(
     points: neckOutline(thread, neck, layout),
     closed: true,
     fill,
-    line: outline,
+    // A film that has hardly begun to neck is still whole.
+    line: Math.min(...neck.widths) > 0.9 ? fill : outline,
     width: 1,
   }))
 }

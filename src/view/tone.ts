@@ -26,3 +26,8 @@ export function outlineOf(fill: number): number {
 export function darkOf({ ground, graphite }: { ground: number; graphite: number }): number {
   return luminance(ground) < luminance(graphite) ? ground : graphite
 }
+
+/** What stands for air in a section: paper and films must stand out from it. */
+export function airOf({ ground, line }: { ground: number; line: number }): number {
+  return between(ground, line, 0.45)
+}

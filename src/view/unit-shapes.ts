@@ -18,9 +18,9 @@ export interface UnitParts {
 
 const degree = Math.PI / 180
 /** Where things touch, in degrees clockwise from the right: on the plate the roller, the water and the blanket. */
-const inkOnPlate = -75
-const waterOnPlate = 190
-const blanketOnPlate = 60
+const inkOnPlate = -48
+const waterOnPlate = 200
+const blanketOnPlate = 38
 const nipOnBlanket = 90
 
 /** The cylinders of unit `unit` once the sheet has moved `place` spacings; each turns as far as its surface has rolled. */
@@ -33,8 +33,13 @@ export function unitParts(picture: BenchPicture, unit: number, place: number, la
     x: from.x + distance * Math.cos(angle * degree),
     y: from.y + distance * Math.sin(angle * degree),
   })
-  const blanket = { x, y: track - radius, radius, turned: turn(radius, -1, 0.4) }
-  const plate = { ...beside(blanket, blanketOnPlate + 180, 2 * radius), radius, turned: turn(radius, 1, 0.9) }
+  const film = layout.filmOnRoller
+  const blanket = { x, y: track - radius - film, radius, turned: turn(radius, -1, 0.4) }
+  const plate = {
+    ...beside(blanket, blanketOnPlate + 180, 2 * radius + 2 * film),
+    radius,
+    turned: turn(radius, 1, 0.9),
+  }
   const roller = 0.55 * radius
   const damper = 0.42 * radius
   const { press, inks } = picture.run.setUp
@@ -42,10 +47,14 @@ export function unitParts(picture: BenchPicture, unit: number, place: number, la
     blanket,
     plate,
     impression: { x, y: track + layout.paper + radius, radius, turned: turn(radius, 1, 0.2) },
-    inkRoller: { ...beside(plate, inkOnPlate, radius + roller), radius: roller, turned: turn(roller, -1, 0) },
+    inkRoller: {
+      ...beside(plate, inkOnPlate, radius + roller + 3 * film),
+      radius: roller,
+      turned: turn(roller, -1, 0),
+    },
     dampening:
       dampeningAt(press, inks[unit]) > 0
-        ? { ...beside(plate, waterOnPlate, radius + damper), radius: damper, turned: turn(damper, -1, 0.3) }
+        ? { ...beside(plate, waterOnPlate, radius + damper + 2 * film), radius: damper, turned: turn(damper, -1, 0.3) }
         : null,
   }
 }
