@@ -1,12 +1,11 @@
 /**
  * `npm run --silent check:lesson -- FILE...`: checks lesson files, and a course.yaml with all its lessons. Prints every
- * problem as file:line:col: message and ends with 1, or one line and 0. `--schema` prints the JSON Schema for editors.
+ * problem as file:line:col: message and ends with 1, or one line and 0.
  */
 import { existsSync, readFileSync, statSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 import { checkCourse, checkCourseLesson, readCourse } from '../lesson/check-course.ts'
 import type { FileProblem, TextOf } from '../lesson/check-course.ts'
-import { lessonJsonSchema } from '../lesson/json-schema.ts'
 import { largestFile } from '../lesson/source.ts'
 import { command } from './command.ts'
 import { InputProblem } from './read-input.ts'
@@ -14,10 +13,6 @@ import { InputProblem } from './read-input.ts'
 const ownCourse = join(import.meta.dirname, '../../lessons/course.yaml')
 
 command('check:lesson: give the files of lessons, or of a course', (files) => {
-  if (files.includes('--schema')) {
-    console.log(JSON.stringify(lessonJsonSchema(), null, 2))
-    return
-  }
   const checked = files.map((file) => (basename(file) === 'course.yaml' ? wholeCourse(file) : oneLesson(file)))
   const lessons = checked.flatMap(({ ids }) => ids)
   const problems = [...checked.flatMap((each) => each.problems), ...givenTwice(checked)]
