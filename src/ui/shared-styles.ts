@@ -58,12 +58,15 @@ export const sharedStyles = css`
     font-weight: 600;
     cursor: pointer;
   }
-  button:hover:not(:disabled) {
+  button:hover:not(:disabled, [aria-pressed='true']) {
     background: var(--accent-ground);
   }
   button[aria-pressed='true'] {
     background: var(--accent);
     color: var(--on-accent);
+  }
+  button[aria-pressed='true']:hover {
+    text-decoration: underline;
   }
   button:disabled {
     border-color: var(--line);

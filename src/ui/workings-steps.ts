@@ -18,9 +18,18 @@ import {
 } from '../physics/pull.ts'
 import { wetSplit } from '../physics/transfer.ts'
 
-/** Figures as TeX writes them: three that count, and never an exponent for a film or a pull. */
-function figure(value: number): string {
+/** A given number: as it was given, three figures at most. */
+function given(value: number): string {
   return String(Number(value.toPrecision(3)))
+}
+
+/** A computed number: three figures, as a power of ten where it is very small. */
+function figure(value: number): string {
+  if (value === 0 || value === 1) return String(value)
+  const text = value.toPrecision(3)
+  if (!text.includes('e')) return text
+  const [digits, power] = text.split('e')
+  return String.raw`${digits} \cdot 10^{${Number(power)}}`
 }
 
 export interface PullWorking {
@@ -54,7 +63,7 @@ export function pullWorking(
     (referenceThickness / film.thickness) ** thicknessExponent *
     setting *
     water
-  const tex = String.raw`F_{\mathrm{${letter}}} = ${figure(tack)} \left(\frac{${figure(press.speed)}}{${figure(referenceSpeed)}}\right)^{${figure(speedExponent)}} e^{-${figure(temperatureRate)}(${figure(temperature)} - ${figure(referenceTemperature)})} \left(\frac{${figure(referenceThickness)}}{${figure(film.thickness)}}\right)^{${figure(thicknessExponent)}} \cdot ${figure(setting)} \cdot ${figure(water)} = ${figure(pull)}`
+  const tex = String.raw`F_{\mathrm{${letter}}} = ${figure(tack)} \left(\frac{${given(press.speed)}}{${given(referenceSpeed)}}\right)^{${given(speedExponent)}} e^{-${given(temperatureRate)}(${given(temperature)} - ${given(referenceTemperature)})} \left(\frac{${given(referenceThickness)}}{${figure(film.thickness)}}\right)^{${given(thicknessExponent)}} \cdot ${figure(setting)} \cdot ${figure(water)} = ${figure(pull)}`
   return { pull, tex }
 }
 
@@ -79,7 +88,7 @@ export function weakestWorkings(run: Run, account: NipAccount, letters: readonly
   const m = run.setUp.paper.evenness
   const planes = breakable(account)
   const whole = 1 - account.torn
-  const weight = ({ pull }: FilmAccount) => `${figure(pull ?? 0)}^{-${figure(m)}}`
+  const weight = ({ pull }: FilmAccount) => `${figure(pull ?? 0)}^{-${given(m)}}`
   const sum = planes.map(weight).join(' + ')
   return planes.map(
     (plane) =>
@@ -97,7 +106,7 @@ export const contactLaw = String.raw`A = 1 - e^{-k (x + h)}`
 
 export function contactWorking(run: Run, account: NipAccount): string {
   const wet = account.films.filter(({ pull }) => pull !== null).reduce((sum, { thickness }) => sum + thickness, 0)
-  return String.raw`A = 1 - e^{-${figure(run.setUp.paper.contactRate)} (${figure(account.blanket.thickness)} + ${figure(wet)})} = ${figure(account.contact)}`
+  return String.raw`A = 1 - e^{-${given(run.setUp.paper.contactRate)} (${figure(account.blanket.thickness)} + ${figure(wet)})} = ${figure(account.contact)}`
 }
 
 export const bareLaw = String.raw`y = A (1 - P) \bigl\{ B + f (x - B) \bigr\}, \qquad B = b \bigl(1 - e^{-x/b}\bigr)`
@@ -112,13 +121,13 @@ export function amountWorking(run: Run, account: NipAccount): { bare: boolean; t
   const x = figure(blanket.thickness)
   if (account.onBare) {
     const { freeSplit } = run.setUp.paper
-    const tex = String.raw`${head} \bigl\{ ${figure(heldAtOnce)} + ${figure(freeSplit)} (${x} - ${figure(heldAtOnce)}) \bigr\} = ${figure(laid)}`
+    const tex = String.raw`${head} \bigl\{ ${figure(heldAtOnce)} + ${given(freeSplit)} (${x} - ${figure(heldAtOnce)}) \bigr\} = ${figure(laid)}`
     return { bare: true, tex }
   }
   const p = blanket.broke / (1 - torn)
   return {
     bare: false,
-    tex: String.raw`${head} \cdot ${figure(p)} \cdot ${figure(wetSplit)} \cdot ${x} = ${figure(laid)}`,
+    tex: String.raw`${head} \cdot ${figure(p)} \cdot ${given(wetSplit)} \cdot ${x} = ${figure(laid)}`,
   }
 }
 

@@ -150,7 +150,7 @@ export const bench = {
   'bench.ink': 'ink',
   'bench.filmHere': 'film, {unit}',
   'bench.filmOnBare': 'on bare paper, {unit}',
-  'bench.contaminationOf': 'contamination index of its unit (model’s own: % of foreign ink in the store)',
+  'bench.contaminationOf': 'contamination index of its unit, model’s own',
   'bench.liftedTable': 'Lifted off and picked by each unit, in the patch looked at',
   'bench.atUnitHead': 'unit',
   'bench.pickedShare': 'picked, of the area',

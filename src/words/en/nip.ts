@@ -4,13 +4,13 @@ export const nip = {
   'nip.idle':
     'Unit {unit} prints nothing here, yet its [[blanket|blanket]] touches the wet ink: it takes up {lifted, number, ::.00} µm and gives back {laid, number, ::.00} µm.',
   'nip.bare':
-    'The {ink} [[film|film]] met bare paper. The paper took hold of {held, number, ::.00} µm at once and the rest split: of {brought, number, ::.00} µm, {laid, number, ::.00} µm stayed.',
+    'The {ink} [[ink-film|film]] met bare paper. The paper took hold of {held, number, ::.00} µm at once and the rest split: of {brought, number, ::.00} µm, {laid, number, ::.00} µm stayed.',
   'nip.dry':
-    'The {ink} [[film|film]] met dry ink, which cannot be pulled up: of {brought, number, ::.00} µm, {laid, number, ::.00} µm stayed, as on paper.',
+    'The {ink} [[ink-film|film]] met dry ink, which cannot be pulled up: of {brought, number, ::.00} µm, {laid, number, ::.00} µm stayed, as on paper.',
   'nip.took':
-    'In {count, number} of {of, number} spots the {ink} [[film|film]] was the weakest, so it split there and left half of itself on the {below}.',
+    'In {count, number} of {of, number} spots the {ink} [[ink-film|film]] was the weakest, so it split there and left half of itself on the {below}.',
   'nip.failed':
-    'Only in {count, number} of {of, number} spots was the {ink} [[film|film]] the weakest; only there did it split and leave half of itself behind.',
+    'Only in {count, number} of {of, number} spots was the {ink} [[ink-film|film]] the weakest; only there did it split and leave half of itself behind.',
   'nip.lifted':
     'In {count, number} of {of, number} a film below was weaker, mostly the {weakest} ({weakestCount, number}): it split instead, part of it and all that lay above it was [[lifting|lifted]] off with the blanket, and no {ink} was left there.',
   'nip.lifted-one':
