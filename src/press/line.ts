@@ -3,7 +3,7 @@ import type { Paper } from '../physics/paper.ts'
 import { wetSurfaceStrength } from '../physics/paper.ts'
 import { pickChance } from '../physics/pick.ts'
 import { settingRise, speedTerm, temperatureTerm, waterLoss, waterTerm } from '../physics/pull.ts'
-import { patchAreas } from './patches.ts'
+import { splitAreas, wholeSheet } from './patches.ts'
 import type { SetUp } from './setup.ts'
 import { dampeningAt, temperatureAt } from './setup.ts'
 
@@ -29,6 +29,8 @@ export interface Unit {
   below: FilmOnSheet[]
   /** films of the units before this one are dry here (0: none are) */
   firstWet: number
+  /** normal dampenings laid on the sheet by this unit and those before it */
+  water: number
   /** ln of the surface strength (tack units) here, weakened by the water laid so far */
   lnSurfaceStrength: number
   /** share of the sheet taken by each patch at this unit (later units left out of account) */
@@ -48,31 +50,34 @@ export interface Line {
 
 /** Works out the line; the set-up must be legal (see check-setup.ts). */
 export function lineOf(setUp: SetUp): Line {
-  const { inks, paper, press } = setUp
-  let water = 0
-  let firstWet = 0
-  const units = inks.map((ink, index): Unit => {
-    water += dampeningAt(press, ink)
-    if (ink.dryBefore) firstWet = index
-    return {
-      index,
-      film: ink.film,
-      blanketTerm: filmTerm(setUp, index, 0),
-      below: inks.slice(0, index).map((_, earlier) => {
-        const seconds = (index - earlier) * press.interval
-        return { term: filmTerm(setUp, earlier, seconds), rise: settingRise(paper, seconds) }
-      }),
-      firstWet,
-      lnSurfaceStrength: Math.log(wetSurfaceStrength(paper, water)),
-      areas: patchAreas(inks.slice(0, index + 1).map((each) => each.coverage)),
-      startingStore: startingStore(setUp, index),
-    }
-  })
+  const units: Unit[] = []
+  for (let index = 0; index < setUp.inks.length; index++) units.push(unitOf(setUp, index, units.at(-1)))
   return {
-    paper,
+    paper: setUp.paper,
     units,
-    lnTack: Float64Array.from(inks, (ink) => Math.log(ink.tack)),
-    pickChance: pickChance(paper.evenness),
+    lnTack: Float64Array.from(setUp.inks, (ink) => Math.log(ink.tack)),
+    pickChance: pickChance(setUp.paper.evenness),
+  }
+}
+
+/** Works out unit `index` from the unit before it; what prints after it makes no difference. */
+export function unitOf(setUp: SetUp, index: number, before: Unit | undefined): Unit {
+  const { inks, paper, press } = setUp
+  const ink = inks[index]
+  const water = (before?.water ?? 0) + dampeningAt(press, ink)
+  return {
+    index,
+    film: ink.film,
+    blanketTerm: filmTerm(setUp, index, 0),
+    below: inks.slice(0, index).map((_, earlier) => {
+      const seconds = (index - earlier) * press.interval
+      return { term: filmTerm(setUp, earlier, seconds), rise: settingRise(paper, seconds) }
+    }),
+    firstWet: ink.dryBefore ? index : (before?.firstWet ?? 0),
+    water,
+    lnSurfaceStrength: Math.log(wetSurfaceStrength(paper, water)),
+    areas: splitAreas(before?.areas ?? wholeSheet, ink.coverage),
+    startingStore: startingStore(setUp, index),
   }
 }
 

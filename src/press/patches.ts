@@ -18,14 +18,18 @@ export function unitsIn(patch: number, units: number): number[] {
   return Array.from({ length: units }, (_, unit) => unit).filter((unit) => printsIn(patch, unit))
 }
 
+/** One patch, all of the sheet: before the first unit. */
+export const wholeSheet = Float64Array.of(1)
+
 /**
- * The share of the sheet each patch takes, by `coverage` (0 to 1) of each unit, the inks being laid independently of one
- * another (Demichel, 1924). Coverage 0.5 throughout gives all patches the same area.
+ * The share of the sheet each patch takes after one more unit of this `coverage` (0 to 1), the inks being laid
+ * independently of one another (Demichel, 1924). Coverage 0.5 throughout gives all patches the same area.
  */
-export function patchAreas(coverage: readonly number[]): Float64Array {
-  const areas = new Float64Array(1 << coverage.length)
-  for (let patch = 0; patch < areas.length; patch++) {
-    areas[patch] = coverage.reduce((area, share, unit) => area * (printsIn(patch, unit) ? share : 1 - share), 1)
-  }
+export function splitAreas(before: Float64Array, coverage: number): Float64Array {
+  const areas = new Float64Array(2 * before.length)
+  before.forEach((area, patch) => {
+    areas[patch] = area * (1 - coverage)
+    areas[before.length + patch] = area * coverage
+  })
   return areas
 }

@@ -1,10 +1,13 @@
 /** What is read off a printed sheet: trap by mass, films, what was lifted, torn and carried on. */
+import { emptyParting, part } from '../physics/nip.ts'
 import type { NipAccount } from './account.ts'
 import { nipAccount } from './account.ts'
 import { patchOf, unitsIn } from './patches.ts'
 import type { Run } from './run.ts'
 import { filmAlone } from './run.ts'
 import { filmByInk } from './sheet.ts'
+import { emptyStack, lnTackOf, surveyStack } from './stack.ts'
+import { patchBefore } from './train.ts'
 
 /** Mass trap of one ink on one other. */
 export interface TrapReading {
@@ -40,7 +43,7 @@ export function readSheet(run: Run): Readings {
     // The first sheet is printed with films settled on bare paper, so they are what it is measured against.
     run.setUp.reading === 'first' ? filmOnBare(run, unit.index) : films[patchOf([ink])][ink],
   )
-  const torn = films.map((_, patch) => tornShare(run, patch))
+  const torn = tornShares(run)
   const all = films.length - 1
   return {
     traps: pairs(units).map(([earlier, later]) => ({
@@ -78,15 +81,29 @@ function filmOnBare(run: Run, unit: number): number {
   return 0.5 * (constants.film - filmAlone(run.line, constants)) * constants.startingStore[unit]
 }
 
-/** Share of a patch's area torn at one unit or another. */
-function tornShare(run: Run, patch: number): number {
-  return (
-    1 -
-    run.line.units.reduce((whole, unit) => {
-      const { contact, torn } = nipAccount(run, unit.index, patch)
-      return whole * (1 - contact * torn)
-    }, 1)
-  )
+/** By patch: share of the area torn at one unit or another. */
+export function tornShares({ line, sheets, turns }: Pick<Run, 'line' | 'sheets' | 'turns'>): number[] {
+  const inks = line.lnTack.length
+  const parting = emptyParting()
+  const patches = 1 << line.units.length
+  const whole = new Array<number>(patches).fill(1)
+  for (const unit of line.units) {
+    const stack = emptyStack(unit.index, inks)
+    const surface = { paper: line.paper, lnStrength: unit.lnSurfaceStrength, pickChance: line.pickChance }
+    const { brought } = turns[unit.index]
+    const parted = unit.areas.length
+    for (let patch = 0; patch < parted; patch++) {
+      surveyStack(line, unit, sheets[unit.index], patchBefore(patch, unit.index), stack)
+      let film = 0
+      for (let at = patch * inks; at < (patch + 1) * inks; at++) film += brought[at]
+      const lnPull = film > 0 ? lnTackOf(line.lnTack, brought, patch * inks, film) + unit.blanketTerm : 0
+      part(surface, stack, film, lnPull, parting)
+      const left = 1 - parting.contact * parting.torn
+      // Every patch told apart by later units alone has fared the same here.
+      for (let each = patch; each < patches; each += parted) whole[each] *= left
+    }
+  }
+  return whole.map((share) => 1 - share)
 }
 
 /** Names of the units' inks that print in a patch, first to last. */

@@ -6,11 +6,11 @@ import { lineOf } from './line.ts'
 import { printsIn } from './patches.ts'
 import type { SetUp } from './setup.ts'
 import type { Settled } from './settle.ts'
-import { settleUnit, settledWithin } from './settle.ts'
+import { printSettled, settledWithin, settleUnit } from './settle.ts'
 import type { Sheet } from './sheet.ts'
 import { emptySheet } from './sheet.ts'
 import type { Train, Turn } from './train.ts'
-import { emptyTrain, emptyTurn, revolve } from './train.ts'
+import { copyTrain, emptyTrain, emptyTurn, revolve } from './train.ts'
 
 /** One sheet printed, with everything that was on the rollers as it went through. */
 export interface Run {
@@ -48,8 +48,7 @@ export function settleLine(line: Line): Settled[] {
   return line.units.map((unit) => {
     const settled = settleUnit(line, unit, sheet)
     const after = emptySheet(unit.index + 1, inks)
-    // A copy turns, so that the settled state itself stays as it was found.
-    revolve(line, unit, copyTrain(settled.train), sheet, after, emptyTurn(unit, inks))
+    printSettled(unit, settled, sheet, after)
     sheet = after
     return settled
   })
@@ -62,7 +61,8 @@ export function settleLine(line: Line): Settled[] {
 export function startingTrains(line: Line, settled: readonly Settled[]): Train[] {
   const inks = line.lnTack.length
   return line.units.map((unit, index) => {
-    const train = emptyTrain(unit, inks)
+    const train = emptyTrain(unit.areas.length, inks)
+    train.store.set(unit.startingStore)
     const alone = filmAlone(line, unit)
     for (let patch = 0; patch < unit.areas.length; patch++) {
       for (let ink = 0; ink < inks; ink++) {
@@ -94,28 +94,46 @@ export function filmAlone(line: Line, unit: Unit): number {
   return film
 }
 
-/** Turns the press `sheets` times from `trains`, which move on, and keeps the last sheet. */
-function print(setUp: SetUp, line: Line, trains: Train[], sheets: number): Run {
+/** What one sheet passes through: the sheet before each unit and the printed one, and what each unit's turn moved. */
+export interface Passage {
+  sheets: Sheet[]
+  turns: Turn[]
+}
+
+export function emptyPassage(line: Line): Passage {
   const inks = line.lnTack.length
-  const stages = [emptySheet(0, inks), ...line.units.map((unit) => emptySheet(unit.index + 1, inks))]
-  const turns = line.units.map((unit) => emptyTurn(unit, inks))
-  let before: Train[] = trains
-  for (let sheet = 1; sheet <= sheets; sheet++) {
-    if (sheet === sheets) before = trains.map(copyTrain)
-    line.units.forEach((unit, index) => {
-      revolve(line, unit, trains[index], stages[index], stages[index + 1], turns[index])
-    })
-  }
   return {
-    setUp,
-    line,
-    sheets: stages,
-    trains,
-    turns,
-    balance: balanceError(line, before, trains, turns, stages[stages.length - 1]),
+    sheets: [emptySheet(0, inks), ...line.units.map((unit) => emptySheet(unit.index + 1, inks))],
+    turns: line.units.map((unit) => emptyTurn(unit, inks)),
   }
 }
 
-function copyTrain({ store, plate, blanket }: Train): Train {
-  return { store: store.slice(), plate: plate.slice(), blanket: blanket.slice() }
+/** Prints one sheet from `trains`, which move on by one revolution. Writes into `passage`. */
+export function printSheet(line: Line, trains: readonly Train[], { sheets, turns }: Passage): void {
+  for (const unit of line.units) {
+    const { index } = unit
+    revolve(line, unit, trains[index], sheets[index], sheets[index + 1], turns[index])
+  }
+}
+
+/** Turns the press `sheets` times from `trains`, which move on, and keeps the last sheet. */
+function print(setUp: SetUp, line: Line, trains: Train[], sheets: number): Run {
+  const passage = emptyPassage(line)
+  for (let sheet = 1; sheet < sheets; sheet++) printSheet(line, trains, passage)
+  return printNext(setUp, line, trains, passage)
+}
+
+/** Prints one sheet more from `trains`, which move on, and tells all about it. */
+export function printNext(setUp: SetUp, line: Line, trains: Train[], passage = emptyPassage(line)): Run {
+  const before = trains.map(copyTrain)
+  printSheet(line, trains, passage)
+  const { sheets, turns } = passage
+  return {
+    setUp,
+    line,
+    sheets,
+    trains,
+    turns,
+    balance: balanceError(line, before, trains, turns, sheets[sheets.length - 1]),
+  }
 }

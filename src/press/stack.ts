@@ -16,6 +16,11 @@ export interface Stack {
   lifted: Float64Array
   /** um by ink that leave where the paper is torn: all that lies on it, dry or wet */
   torn: Float64Array
+  /** sums over the inks of `lifted` and `torn`: um, and um times ln of tack */
+  liftedFilm: number
+  liftedLnTack: number
+  tornFilm: number
+  tornLnTack: number
 }
 
 export function emptyStack(units: number, inks: number): Stack {
@@ -25,6 +30,10 @@ export function emptyStack(units: number, inks: number): Stack {
     weights: new Float64Array(units),
     lifted: new Float64Array(inks),
     torn: new Float64Array(inks),
+    liftedFilm: 0,
+    liftedLnTack: 0,
+    tornFilm: 0,
+    tornLnTack: 0,
   }
 }
 
@@ -44,34 +53,44 @@ export function lnTackOf(lnTack: Float64Array, amounts: Float64Array, from: numb
 export function surveyStack(line: Line, unit: Unit, sheet: Sheet, patch: number, stack: Stack): void {
   const { inks } = sheet
   const { lnTack, paper } = line
-  stack.weight = 0
-  stack.thickness = 0
-  stack.lifted.fill(0)
-  stack.torn.fill(0)
-  const firstFilm = patch * sheet.units
+  const { lifted, torn, weights } = stack
+  let weightBelow = 0
+  let wetBelow = 0
+  lifted.fill(0)
+  torn.fill(0)
+  stack.liftedFilm = stack.liftedLnTack = stack.tornFilm = stack.tornLnTack = 0
   for (let layer = 0; layer < sheet.units; layer++) {
-    const film = firstFilm + layer
+    const film = patch * sheet.units + layer
     const thickness = sheet.thickness[film]
-    stack.weights[layer] = 0
+    weights[layer] = 0
     if (thickness === 0) continue
     const from = film * inks
-    for (let ink = 0; ink < inks; ink++) stack.torn[ink] += sheet.amounts[from + ink]
+    let filmLnTack = 0
+    for (let ink = 0; ink < inks; ink++) {
+      torn[ink] += sheet.amounts[from + ink]
+      filmLnTack += sheet.amounts[from + ink] * lnTack[ink]
+    }
+    stack.tornFilm += thickness
+    stack.tornLnTack += filmLnTack
     if (layer < unit.firstWet) continue
     const { term, rise } = unit.below[layer]
-    const lnPull =
-      lnTackOf(lnTack, sheet.amounts, from, thickness) +
-      term +
-      thicknessTerm(thickness) +
-      settingTerm(rise, stack.thickness)
+    const lnPull = filmLnTack / thickness + term + thicknessTerm(thickness) + settingTerm(rise, wetBelow)
     const weight = planeWeight(lnPull, paper.evenness)
-    stack.weights[layer] = weight
-    stack.weight += weight
-    stack.thickness += thickness
     // Breaking at this film takes half its free part; breaking at any film below takes all of it.
-    const leaving = weight * leavingShare(thickness, sheet.held[film]) + (stack.weight - weight)
-    for (let ink = 0; ink < inks; ink++) stack.lifted[ink] += leaving * sheet.amounts[from + ink]
+    const leaving = weight * leavingShare(thickness, sheet.held[film]) + weightBelow
+    for (let ink = 0; ink < inks; ink++) lifted[ink] += leaving * sheet.amounts[from + ink]
+    stack.liftedFilm += leaving * thickness
+    stack.liftedLnTack += leaving * filmLnTack
+    weights[layer] = weight
+    weightBelow += weight
+    wetBelow += thickness
   }
-  if (stack.weight > 0) for (let ink = 0; ink < inks; ink++) stack.lifted[ink] /= stack.weight
+  stack.weight = weightBelow
+  stack.thickness = wetBelow
+  if (weightBelow === 0) return
+  for (let ink = 0; ink < inks; ink++) lifted[ink] /= weightBelow
+  stack.liftedFilm /= weightBelow
+  stack.liftedLnTack /= weightBelow
 }
 
 /** The um of `ink` that leave the sheet with the blanket, over the whole area. */

@@ -31,9 +31,13 @@ export interface Turn {
   discarded: Float64Array
 }
 
-export function emptyTrain(unit: Unit, inks: number): Train {
-  const films = unit.areas.length * inks
-  return { store: unit.startingStore.slice(), plate: new Float64Array(films), blanket: new Float64Array(films) }
+export function emptyTrain(patches: number, inks: number): Train {
+  const films = patches * inks
+  return { store: new Float64Array(inks), plate: new Float64Array(films), blanket: new Float64Array(films) }
+}
+
+export function copyTrain({ store, plate, blanket }: Train): Train {
+  return { store: store.slice(), plate: plate.slice(), blanket: blanket.slice() }
 }
 
 export function emptyTurn(unit: Unit, inks: number): Turn {
