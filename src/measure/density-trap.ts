@@ -9,7 +9,7 @@ export type ApparentTrap =
   { readonly densities: TrapDensities; readonly percent: Readonly<Record<TrapEquation, number>> } | Refused
 
 /** Least D2 from which trap is read: chosen so that the last digit of a reading (0.01) moves it by 10 points at most. */
-export const leastSecondDensity = 0.1
+const leastSecondDensity = 0.1
 
 /**
  * Percent trap by the three equations, where densities can tell it: the second ink must darken this filter visibly, and

@@ -6,6 +6,7 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt'
 import type { DensityFilter, DensityStatus } from '../colour/data/density-weights.ts'
 import { densityFilters } from '../colour/density.ts'
+import { unitsIn } from '../press/patches.ts'
 import type { SetUp } from '../press/setup.ts'
 import type { Certainty } from './fit-certainty.ts'
 import { certaintyOf } from './fit-certainty.ts'
@@ -34,9 +35,9 @@ export interface FitProgress {
 }
 
 /** How well the data decide a value: its standard error against the width of its legal range. */
-export type Decided = 'well' | 'roughly' | 'hardly'
+type Decided = 'well' | 'roughly' | 'hardly'
 
-export interface FittedValue extends FitParameter {
+interface FittedValue extends FitParameter {
   readonly value: number
   readonly start: number
   readonly standardError: number
@@ -45,7 +46,7 @@ export interface FittedValue extends FitParameter {
   readonly atBound: boolean
 }
 
-export interface Residual {
+interface Residual {
   readonly patch: number
   readonly filter: DensityFilter
   readonly read: number
@@ -138,9 +139,20 @@ function cannotStart({ parameters, setUp, sheet }: FitTask): Refused | null {
     sheet.patches.map(({ patch }) => patch),
   )
   if (blind !== null) return refuse('strip.inkWithoutColour', { ink: setUp.inks[blind].name })
+  if (parameters.some(({ kind }) => kind !== 'film') && !sheet.patches.some(({ patch }) => isOverprint(patch, setUp))) {
+    return refuse('fit.needsOverprints')
+  }
   return readings <= parameters.length
     ? refuse('fit.tooFewReadings', { readings, parameters: parameters.length })
     : null
+}
+
+/**
+ * Solids do answer to what acts on trap, but only through traces of foreign ink carried over: too near to what the
+ * reconstructed inks get wrong in hue to decide anything.
+ */
+function isOverprint(patch: number, setUp: SetUp): boolean {
+  return unitsIn(patch, setUp.inks.length).length > 1
 }
 
 function judge(

@@ -1,18 +1,22 @@
 /** Formula practice: a learner types a trap equation, and it is compared by value with the true one on drawn cases. */
-import type { MathNode } from 'mathjs'
 import { seededDraws } from '../physics/random.ts'
 import { readFormula } from './read-formula.ts'
 import type { Said } from './said.ts'
 import { isRefused } from './said.ts'
 import type { TrapDensities, TrapEquation } from './trap-equations.ts'
 import { apparentTrap, trapEquations } from './trap-equations.ts'
+import { texOf } from './trap-formula.ts'
 
 export type FormulaVerdict =
   | { readonly kind: 'not read'; readonly problem: Said }
-  | { readonly kind: 'right'; readonly tree: MathNode }
+  | {
+      readonly kind: 'right'
+      /** the formula as it was understood, for typesetting */
+      readonly tex: string
+    }
   | {
       readonly kind: 'wrong'
-      readonly tree: MathNode
+      readonly tex: string
       /** the slip that explains every case, when one does */
       readonly slip: Said | null
       /** a case that shows it; `typed` is null where the typed formula has no value */
@@ -44,17 +48,18 @@ const slips: readonly { said: Said; value: (equation: TrapEquation, densities: T
 export function judgeFormula(text: string, equation: TrapEquation, seed: number): FormulaVerdict {
   const formula = readFormula(text)
   if (isRefused(formula)) return { kind: 'not read', problem: formula.refused }
-  const { tree, compute } = formula
+  const { compute } = formula
+  const tex = texOf(formula.tree)
   const drawn = drawCases(seed)
   const agrees = (value: (densities: TrapDensities) => number) => (densities: TrapDensities) =>
     Math.abs(compute(densities) - value(densities)) <= alike
   const right = agrees((densities) => trueValue(equation, densities))
   const example = drawn.find((densities) => !right(densities))
-  if (!example) return { kind: 'right', tree }
+  if (!example) return { kind: 'right', tex }
   const typed = compute(example)
   return {
     kind: 'wrong',
-    tree,
+    tex,
     slip: slips.find(({ value }) => drawn.every(agrees((densities) => value(equation, densities))))?.said ?? null,
     example: { ...example, typed: Number.isFinite(typed) ? typed : null, wanted: trueValue(equation, example) },
   }

@@ -1,13 +1,13 @@
 import type { DensityStatus } from '../colour/data/density-weights.ts'
 import type { Densities } from '../colour/density.ts'
 import { densitiesMinusPaper } from '../colour/density.ts'
-import { inkColour } from '../colour/ink-colour.ts'
 import { opticsForPaper } from '../colour/paper-optics.ts'
 import { reflectance } from '../colour/reflectance.ts'
 import { unitsIn } from '../press/patches.ts'
 import { runPress } from '../press/run.ts'
 import type { SetUp } from '../press/setup.ts'
 import { filmByInk } from '../press/sheet.ts'
+import { knownColour } from './known-colour.ts'
 import { referenceFilm } from './reference-film.ts'
 
 /** The densities minus paper that the model computes, patch by patch, for a set-up. */
@@ -17,7 +17,7 @@ export type SheetModel = (setUp: SetUp, patches: readonly number[]) => Densities
 export function sheetModel(like: SetUp, status: DensityStatus): SheetModel {
   const optics = opticsForPaper(like.paper.base)
   const solidFilm = referenceFilm(like.paper)
-  const absorbances = like.inks.map((ink) => inkColour(ink, optics).absorbance)
+  const absorbances = like.inks.map((ink) => knownColour(ink, optics).absorbance)
   return (setUp, patches) => {
     const run = runPress({ ...setUp, reading: 'settled' })
     const sheet = run.sheets[setUp.inks.length]
@@ -34,7 +34,7 @@ export function sheetModel(like: SetUp, status: DensityStatus): SheetModel {
 /** The unit of the first ink in these patches that has no colour, so that no density can be computed; null when all have. */
 export function colourless(setUp: SetUp, patches: readonly number[]): number | null {
   const optics = opticsForPaper(setUp.paper.base)
-  const none = setUp.inks.map((ink) => inkColour(ink, optics).kind === 'none')
+  const none = setUp.inks.map((ink) => knownColour(ink, optics).kind === 'none')
   const found = patches.flatMap((patch) => unitsIn(patch, setUp.inks.length)).find((unit) => none[unit])
   return found ?? null
 }

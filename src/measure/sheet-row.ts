@@ -27,7 +27,7 @@ export interface RowReading {
 }
 
 /** The name of the bare paper in the column patch. */
-export const paperPatch = 'paper'
+const paperPatch = 'paper'
 
 /** Null for a row without any density, as a template has them. */
 export function readRow({ line, cells }: TypedRow, inks: readonly string[]): RowReading | Refused | null {

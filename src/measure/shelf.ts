@@ -9,7 +9,7 @@ export const shelfKind = 'tackstair shelf'
 export const shelfVersion = 1
 
 /** How a press came to be fitted, kept beside it. */
-export interface FitNote {
+interface FitNote {
   readonly status: 'E' | 'T'
   /** densities that were read */
   readonly readings: number

@@ -3,7 +3,6 @@
  * print, each read as an instrument would. Colours are reconstructed, not measured (see src/colour).
  */
 import type { InkColour } from '../colour/ink-colour.ts'
-import { inkColour } from '../colour/ink-colour.ts'
 import type { PaperOptics } from '../colour/paper-optics.ts'
 import { opticsForPaper } from '../colour/paper-optics.ts'
 import type { StackReading } from '../colour/stack-reading.ts'
@@ -13,6 +12,7 @@ import { printsIn, unitsIn } from '../press/patches.ts'
 import type { Readings } from '../press/readings.ts'
 import { readSheet } from '../press/readings.ts'
 import type { Run } from '../press/run.ts'
+import { knownColour } from './known-colour.ts'
 import { referenceFilm } from './reference-film.ts'
 import type { Refused } from './said.ts'
 import { refuse } from './said.ts'
@@ -57,7 +57,7 @@ export function stripOf(run: Run): Strip {
     sheet: readSheet(run),
     optics,
     solidFilm: referenceFilm(paper),
-    colours: inks.map((ink) => inkColour(ink, optics)),
+    colours: inks.map((ink) => knownColour(ink, optics)),
     patches: stripPatches(inks.length),
     read: new Map(),
   }

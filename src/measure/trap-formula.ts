@@ -16,11 +16,11 @@ export function trapTree(equation: TrapEquation): MathNode {
 }
 
 /** Mass trap with its symbols, in percent: y_wet the film on wet ink, y_bare the film on bare paper. */
-export function massTrapTree(): MathNode {
+function massTrapTree(): MathNode {
   return parseExpression('100 * (y_wet / y_bare)')
 }
 
-/** TeX of a tree with its symbols. */
+/** TeX of a tree with its symbols, also of one that a person typed. */
 export function texOf(tree: MathNode): string {
   return tree.toTex({
     parenthesis: 'auto',
@@ -29,7 +29,7 @@ export function texOf(tree: MathNode): string {
 }
 
 /** TeX of the tree with values in place of its symbols, to `decimals` places; the numbers of the equation itself stay as they are. */
-export function texWithValues(tree: MathNode, values: Readonly<Record<string, number>>, decimals = 2): string {
+function texWithValues(tree: MathNode, values: Readonly<Record<string, number>>, decimals = 2): string {
   return tree.toTex({
     parenthesis: 'auto',
     handler: (node: MathNode) =>

@@ -92,7 +92,7 @@ describe('what is refused', () => {
 
   it('never throws, whatever is typed, and a value it gives is a number', () => {
     const sign = fc.constantFrom(
-      ...'D123()+-*/^.,=[]{}"\'`;:?!%&|<>\\ \n\t@#$_eE0x',
+      ...Array.from('D123()+-*/^.,=[]{}"\'`;:?!%&|<>\\ \n\t@#$_eE0x'),
       'log10',
       'ln',
       'map',
@@ -110,7 +110,7 @@ describe('what is refused', () => {
           else expect(formula.refused.message).toMatch(/^formula\./)
         },
       ),
-      { numRuns: 500 },
+      { numRuns: 200 },
     )
   })
 })

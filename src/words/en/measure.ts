@@ -70,6 +70,8 @@ export const measure = {
     'The readings are of other inks ({sheet}) than those loaded now. Load those inks in that order, or read the sheet again.',
   'fit.tooFewReadings':
     '{readings, number} densities cannot decide {parameters, plural, one {# value} other {# values}}. Read more patches, or fit fewer values.',
+  'fit.needsOverprints':
+    'No overprint was read, and only overprints show what acts on [[trapping|trap]]. Read patches of two inks or more, or fit only the films.',
   'fit.leftOpen':
     'These readings leave open: {parameters}. They would be met almost as well by any other value, so none is given. Fit fewer values at once, or read patches that tell them apart.',
   'fit.poor':
