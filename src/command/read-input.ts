@@ -11,7 +11,8 @@ export class InputProblem extends Error {}
 export function readInput(file: string): string {
   try {
     if (file !== '-' && statSync(file).size > largestFile) throw tooLarge(file)
-    const text = readFileSync(file === '-' ? 0 : file, 'utf8')
+    // Some editors begin a file with a byte order mark, which is no part of its text.
+    const text = readFileSync(file === '-' ? 0 : file, 'utf8').replace(/^\uFEFF/, '')
     if (text.length > largestFile) throw tooLarge(file)
     return text
   } catch (error) {
