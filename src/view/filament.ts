@@ -20,12 +20,18 @@ export interface Film {
   leaves: number
 }
 
+/** px from the lower slab up, and the width there */
+export interface Neck {
+  heights: number[]
+  widths: number[]
+}
+
 export interface Pulled {
   /** px of slab on the sheet and below the blanket */
   lowerSlab: number
   upperSlab: number
-  /** what stands between the slabs: px from the lower slab up, and the width there */
-  necks: { heights: number[]; widths: number[] }[]
+  /** what stands between the slabs: one neck, or two tails once it has snapped */
+  necks: Neck[]
   snapped: boolean
 }
 
@@ -62,7 +68,7 @@ export function pull({ stays, leaves }: Film, opening: number, widest: number): 
 }
 
 /** A tail of `area`, `height` px long: a spike whose width falls off with the square. */
-function tail(area: number, height: number): { heights: number[]; widths: number[] } {
+function tail(area: number, height: number): Neck {
   const shape = Array.from({ length: 7 }, (_, i) => (1 - i / 6) ** 2)
   const base = height > 0 ? area / (height * areaOf(shape)) : 0
   return { heights: shape.map((_, i) => (height * i) / 6), widths: shape.map((width) => base * width) }

@@ -19,6 +19,11 @@ export interface Across {
 /** px: a film thinner than this cannot be seen, and its outline would lie. */
 const thinnest = 0.4
 
+/** Whether neighbouring columns `column` px wide differ so much in height that it looks like a step. */
+export function isStep(rise: number, column: number): boolean {
+  return Math.abs(rise) >= 0.5 * column
+}
+
 /**
  * The outline of heights by column, left to right: steps where neighbours differ much, straight lines where little.
  * Both are even about the columns' edges, so that the area below is the sum of the columns'. Written to `points` as
@@ -27,7 +32,7 @@ const thinnest = 0.4
 export function steppedLine(heights: ArrayLike<number>, { left, column }: Across, points: number[] = []): number[] {
   points.push(left, heights[0])
   for (let i = 1; i < heights.length; i++) {
-    const slant = Math.abs(heights[i] - heights[i - 1]) < 0.5 * column ? 0.5 : 0.16
+    const slant = isStep(heights[i] - heights[i - 1], column) ? 0.16 : 0.5
     points.push(left + (i - slant) * column, heights[i - 1], left + (i + slant) * column, heights[i])
   }
   points.push(left + heights.length * column, heights[heights.length - 1])

@@ -1,5 +1,6 @@
 /** What is written on the press line: the units' names, the parts of the current unit, the time between two nips. */
 import type { LineLayout } from './line-layout.ts'
+import { unitReach } from './line-layout.ts'
 import type { BenchPicture } from './picture.ts'
 import type { Lettering, Shape, Size } from './shapes.ts'
 import { stroke, textWidth } from './shapes.ts'
@@ -13,7 +14,7 @@ export function lineLabels(
 ): Shape[] {
   return [
     ...parts.flatMap((_, unit) => unitName(picture, unit, layout, size)),
-    ...partNames(picture, parts[picture.unit], layout),
+    ...partNames(picture, parts[picture.unit], layout, size),
     ...interval(picture, layout),
   ]
 }
@@ -46,27 +47,33 @@ function unitName(picture: BenchPicture, unit: number, layout: LineLayout, { hei
   ]
 }
 
-/** Names beside the current unit's parts, where they fit before the next unit. */
-function partNames({ words, theme, unit }: BenchPicture, parts: UnitParts, layout: LineLayout): Shape[] {
+/** Names beside the current unit's parts; none of them where one would not fit before the next unit. */
+function partNames(
+  { words, theme, unit, accounts }: BenchPicture,
+  parts: UnitParts,
+  layout: LineLayout,
+  size: Size,
+): Shape[] {
   const { radius, spacing, first, letters } = layout
-  const next = first + (unit + 1) * spacing - 2.9 * radius
-  const size = letters - 1
-  const named: [string, { x: number; y: number; radius: number }][] = [
-    [words.inkRoller, parts.inkRoller],
-    [words.plate, parts.plate],
-    [words.blanket, parts.blanket],
-    [words.impression, parts.impression],
-  ]
-  if (radius < 13) return []
+  const small = letters - 1
   const x = first + unit * spacing + radius + 10
+  const last = unit === accounts.length - 1
+  const end = last ? size.width : first + (unit + 1) * spacing - unitReach * radius
+  const impressionEnd = last ? size.width : first + (unit + 1) * spacing - radius
+  const named: [string, { x: number; y: number; radius: number }, number][] = [
+    [words.inkRoller, parts.inkRoller, end],
+    [words.plate, parts.plate, end],
+    [words.blanket, parts.blanket, end],
+    [words.impression, parts.impression, impressionEnd],
+  ]
+  if (radius < 13 || named.some(([text, , limit]) => x + textWidth(text, small) + 4 > limit)) return []
   return named.flatMap(([text, part]): Shape[] => {
-    if (x + textWidth(text, size) > next) return []
     const label: Lettering = {
       kind: 'lettering',
       text,
       x,
       y: part.y,
-      size,
+      size: small,
       colour: theme.graphite,
       anchor: [0, 0.5],
     }
@@ -90,7 +97,8 @@ function interval({ words, theme, unit }: BenchPicture, layout: LineLayout): Sha
     {
       kind: 'lettering',
       text: words.interval,
-      x: (start + end) / 2,
+      // Beside the first unit's own names, which end left of there.
+      x: from === unit ? start + 0.75 * (end - start) : (start + end) / 2,
       y: y - 3,
       size: letters - 1,
       colour: theme.graphite,

@@ -20,6 +20,8 @@ export interface LineLayout {
 const above = 4.55
 const below = 2.1
 const across = 4.6
+/** In radii: how far a unit reaches to the left of its nip. */
+export const unitReach = 3.7
 /** In radii: how far the nip is right of a unit's middle. */
 const aside = 1.2
 /** In radii: units further apart than this would look like separate machines. */

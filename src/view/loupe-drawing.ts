@@ -13,7 +13,7 @@ export function loupeDrawing(picture: BenchPicture, layout: LoupeLayout): Shape[
   const { theme } = picture
   const { x, y, radius } = layout
   return [
-    ...nipEdge(picture, layout),
+    ...(picture.face === 'ink' ? nipEdge(picture, layout) : []),
     ...cutLine(picture, layout),
     ...scaleBar(picture, layout),
     { kind: 'disc', x, y, radius: radius + 1, line: theme.graphite, width: 5 },

@@ -60,8 +60,8 @@ export function paintMarks(
     const tone = tones[fate][isDark(fate, cell % width, Math.floor(cell / width)) ? 1 : 0]
     const pixel = cell * 4
     pixels[pixel] = tone >> 16
-    pixels[pixel + 1] = tone >> 8
-    pixels[pixel + 2] = tone
+    pixels[pixel + 1] = (tone >> 8) & 255
+    pixels[pixel + 2] = tone & 255
     pixels[pixel + 3] = 255
   }
 }

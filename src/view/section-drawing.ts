@@ -107,13 +107,14 @@ function soakedShapes(
   return [...outlines, ...hatch(top, bottom, layout, outline)]
 }
 
-/** Slanted strokes through every second column. */
+/** Slanted strokes at even distances, within their columns. */
 function hatch(top: Float64Array, bottom: Float64Array, { left, column }: SectionLayout, colour: number): Shape[] {
   const strokes: Shape[] = []
-  for (let i = 0; i < top.length; i += 2) {
+  for (let x = 5; x < top.length * column - 5; x += 9) {
+    const i = Math.floor(x / column)
     if (bottom[i] - top[i] < 3) continue
-    const x = left + i * column
-    strokes.push(stroke([x + 0.2 * column, bottom[i] - 1, x + 0.8 * column, top[i] + 1], colour, 1))
+    const lean = Math.min(4, 0.3 * column, 0.3 * (bottom[i] - top[i]))
+    strokes.push(stroke([left + x - lean, bottom[i] - 1, left + x + lean, top[i] + 1], colour, 1))
   }
   return strokes
 }

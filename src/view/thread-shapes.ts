@@ -1,4 +1,6 @@
 /** Filaments between sheet and blanket, and the tufts of torn paper. */
+import type { Neck } from './filament.ts'
+import { isStep } from './film-bands.ts'
 import type { LayerInk } from './layer-inks.ts'
 import type { PictureTheme } from './picture.ts'
 import type { Bodies, Thread } from './section-bodies.ts'
@@ -17,7 +19,7 @@ export function threadShapes(
   const fibre = { fill: theme.paper, outline: between(theme.paper, darkOf(theme), 0.55) }
   return [
     ...bodies.threads.flatMap((thread) =>
-      neckShapes(thread, layout, thread.layer === inPaper ? fibre : inks[thread.layer]),
+      neckShapes(thread, bodies, layout, thread.layer === inPaper ? fibre : inks[thread.layer]),
     ),
     ...bodies.threads
       .filter(({ layer }) => layer === inPaper)
@@ -25,29 +27,49 @@ export function threadShapes(
   ]
 }
 
-/** The outline of a neck or tail: up its left side, down its right. */
-export function neckOutline(thread: Thread, neck: { heights: number[]; widths: number[] }, layout: SectionLayout) {
-  const { left, column, floor } = layout
-  const middle = left + (thread.column + 0.5) * column
+/**
+ * The outline of a neck or tail: up its left side, down its right. Its upper end leans with the blanket, which rises
+ * from column to column by `rise` px.
+ */
+export function neckOutline(
+  { column: place, foot, pulled }: Thread,
+  neck: Neck,
+  { left, column, floor }: SectionLayout,
+  rise = 0,
+): number[] {
+  const middle = left + (place + 0.5) * column
+  const whole = Math.max(...pulled.necks.map(({ heights }) => Math.max(...heights)))
   const points: number[] = []
-  const y = (i: number) => floor - thread.foot - neck.heights[i]
-  neck.widths.forEach((width, i) => points.push(middle - 0.5 * column * width, y(i)))
-  for (let i = neck.widths.length - 1; i >= 0; i--) points.push(middle + 0.5 * column * neck.widths[i], y(i))
+  const add = (i: number, side: number) => {
+    const off = side * 0.5 * neck.widths[i]
+    points.push(middle + off * column, floor - foot - neck.heights[i] - (off * rise * neck.heights[i]) / whole)
+  }
+  for (let i = 0; i < neck.widths.length; i++) add(i, -1)
+  for (let i = neck.widths.length - 1; i >= 0; i--) add(i, 1)
   return points
+}
+
+/** px by which the blanket rises over column `i`; 0 beside a step. */
+function riseAt(surface: Float64Array, i: number, column: number): number {
+  if (i === 0 || i === surface.length - 1) return 0
+  const rises = [surface[i] - surface[i - 1], surface[i + 1] - surface[i]]
+  return rises.some((rise) => isStep(rise, column)) ? 0 : 0.5 * (rises[0] + rises[1])
 }
 
 function neckShapes(
   thread: Thread,
+  bodies: Bodies,
   layout: SectionLayout,
-  { fill, outline }: { fill: number; outline: number },
+  look: { fill: number; outline: number },
 ): Shape[] {
+  const rise = riseAt(bodies.blanketSurface, thread.column, layout.column)
   return thread.pulled.necks.map((neck) => ({
     kind: 'outline',
-    points: neckOutline(thread, neck, layout),
+    points: neckOutline(thread, neck, layout, rise),
     closed: true,
-    fill,
+    fill: look.fill,
     // A film that has hardly begun to neck is still whole.
-    line: Math.min(...neck.widths) > 0.9 ? fill : outline,
+    line: Math.min(...neck.widths) > 0.9 ? look.fill : look.outline,
     width: 1,
   }))
 }
