@@ -3,7 +3,6 @@
  * sheet come as near to those read as they can, by least squares over all patches and all three filters
  * (Levenberg and Marquardt's method, from a library). It goes by steps, so that a page can show them and stop.
  */
-import { levenbergMarquardt } from 'ml-levenberg-marquardt'
 import type { DensityFilter, DensityStatus } from '../colour/data/density-weights.ts'
 import { densityFilters } from '../colour/density.ts'
 import { unitsIn } from '../press/patches.ts'
@@ -12,6 +11,8 @@ import type { Certainty } from './fit-certainty.ts'
 import { certaintyOf } from './fit-certainty.ts'
 import type { FitParameter } from './fit-parameter.ts'
 import { boundsOf, parameterName, valueIn, withParameters } from './fit-parameter.ts'
+import type { Compute, FitProgress, Found } from './fit-search.ts'
+import { searchNearest, slopeStep, sumOfSquares } from './fit-search.ts'
 import type { PressSheet } from './press-sheet.ts'
 import type { Refused, Said } from './said.ts'
 import { refuse } from './said.ts'
@@ -24,14 +25,6 @@ export interface FitTask {
   /** of the densitometer that read the sheet */
   readonly status: DensityStatus
   readonly parameters: readonly FitParameter[]
-}
-
-export interface FitProgress {
-  /** steps done, and the most there will be */
-  readonly step: number
-  readonly most: number
-  /** root mean square of the differences so far, density */
-  readonly difference: number
 }
 
 /** How well the data decide a value: its standard error against the width of its legal range. */
@@ -67,13 +60,6 @@ export interface Fit {
   readonly cautions: readonly Said[]
 }
 
-const mostSteps = 25
-/** Inner iterations of one step: few, so that a stop is heeded soon. */
-const iterationsPerStep = 3
-/** Relative gain of a step below which the fit has arrived. */
-const arrived = 1e-7
-/** Share of a parameter's range by which slopes are taken. */
-const slopeStep = 1e-5
 /** A densitometer's last digit, density: no reading is known better. */
 const lastDigit = 0.01
 /** Standard error over range up to which a value counts as well, roughly, hardly decided; beyond it is left open. */
@@ -90,41 +76,12 @@ export function* fitPress(task: FitTask): Generator<FitProgress, Fit | Refused> 
   const { parameters, setUp, sheet, status } = task
   const model = sheetModel(setUp, status)
   const patches = sheet.patches.map(({ patch }) => patch)
-  const compute = (values: readonly number[]) =>
+  const compute: Compute = (values) =>
     model(withParameters(setUp, parameters, values), patches).flatMap((each) => densityFilters.map((f) => each[f]))
   const read = sheet.patches.flatMap(({ densities }) => densityFilters.map((filter) => densities[filter]))
-  const bounds = parameters.map(boundsOf)
-
-  let values = parameters.map((parameter) => valueIn(setUp, parameter))
-  let squares = sumOfSquares(read, compute(values))
-  let step = 0
-  for (let gain = 1; gain > arrived && step < mostSteps && squares > 0; step++) {
-    const found = levenbergMarquardt(
-      { x: read.map((_, index) => index), y: read },
-      (trial) => {
-        const computed = compute(trial)
-        return (index) => computed[index]
-      },
-      {
-        initialValues: values,
-        minValues: bounds.map(({ least }) => least),
-        maxValues: bounds.map(({ most }) => most),
-        gradientDifference: bounds.map(({ least, most }) => slopeStep * (most - least)),
-        centralDifference: true,
-        damping: 1e-3,
-        maxIterations: iterationsPerStep,
-        errorTolerance: 1e-14,
-      },
-    )
-    const after = sumOfSquares(read, compute(found.parameterValues))
-    gain = (squares - after) / squares
-    if (gain > 0) {
-      values = found.parameterValues
-      squares = after
-    }
-    yield { step: step + 1, most: mostSteps, difference: Math.sqrt(squares / read.length) }
-  }
-  return judge(task, values, read, compute, step)
+  const start = parameters.map((parameter) => valueIn(setUp, parameter))
+  const found = yield* searchNearest(read, compute, start, parameters.map(boundsOf))
+  return judge(task, found, read, compute)
 }
 
 /** What rules a fit out before anything is computed. */
@@ -155,13 +112,7 @@ function isOverprint(patch: number, setUp: SetUp): boolean {
   return unitsIn(patch, setUp.inks.length).length > 1
 }
 
-function judge(
-  task: FitTask,
-  values: readonly number[],
-  read: readonly number[],
-  compute: (values: readonly number[]) => number[],
-  steps: number,
-): Fit | Refused {
+function judge(task: FitTask, { values, steps }: Found, read: readonly number[], compute: Compute): Fit | Refused {
   const { parameters, setUp, sheet } = task
   const computed = compute(values)
   const freedom = read.length - parameters.length
@@ -210,11 +161,7 @@ function cautionsFor(fitted: readonly FittedValue[], deviation: number, setUp: S
 }
 
 /** Change of every reading with every value, by differences taken inside the legal range. */
-function jacobianAt(
-  parameters: readonly FitParameter[],
-  values: readonly number[],
-  compute: (values: readonly number[]) => number[],
-): number[][] {
+function jacobianAt(parameters: readonly FitParameter[], values: readonly number[], compute: Compute): number[][] {
   const columns = parameters.map((parameter, i) => {
     const { least, most } = boundsOf(parameter)
     const step = slopeStep * (most - least)
@@ -225,8 +172,4 @@ function jacobianAt(
     return at(above).map((density, k) => (density - low[k]) / (above - below))
   })
   return columns[0].map((_, reading) => columns.map((column) => column[reading]))
-}
-
-function sumOfSquares(read: readonly number[], computed: readonly number[]): number {
-  return read.reduce((sum, density, i) => sum + (density - computed[i]) ** 2, 0)
 }

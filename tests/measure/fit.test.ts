@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import type { Fit, FitProgress, FitTask } from '../../src/measure/fit.ts'
+import type { Fit, FitTask } from '../../src/measure/fit.ts'
 import { fitPress } from '../../src/measure/fit.ts'
+import type { FitProgress } from '../../src/measure/fit-search.ts'
 import type { FitParameter } from '../../src/measure/fit-parameter.ts'
 import { fitParameters, usualParameters, valueIn, withParameters } from '../../src/measure/fit-parameter.ts'
 import type { Refused } from '../../src/measure/said.ts'
+import { seededDraws } from '../../src/physics/random.ts'
 import { patchOf } from '../../src/press/patches.ts'
 import type { SetUp } from '../../src/press/setup.ts'
 import { checkSetUp } from '../press/legal-setups.ts'
@@ -55,6 +57,19 @@ describe('a sheet printed by a press of known values', () => {
   ])('gives them back exactly from exact readings: $name', ({ parameters, truth }) => {
     const { values } = fitted(taskFor({ parameters, truth }, parameters))
     values.forEach(({ value }, i) => expect(Math.abs(value - truth[i])).toBeLessThan(1e-3))
+  })
+
+  it('gives them back from wherever the search sets out: 12 set-ups drawn far from the press', () => {
+    const draw = seededDraws(7)
+    for (let i = 0; i < 12; i++) {
+      const far = withParameters(
+        setUp,
+        usual,
+        usual.map(({ kind }) => (kind === 'film' ? 1.5 + 5 * draw() : 1.9 * draw())),
+      )
+      const { values } = fitted({ ...taskFor({}), setUp: far })
+      values.forEach(({ value }, each) => expect(Math.abs(value - truth[each])).toBeLessThan(1e-3))
+    }
   })
 
   it('gives them back from readings in status E, too', () => {
