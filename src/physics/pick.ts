@@ -52,6 +52,12 @@ function tabulate(evenness: number): PickTable {
   return { value, slope }
 }
 
+/**
+ * Some spot always holds. Were the chance 1, also by rounding, a blanket would lift and never give back, and have no film
+ * to settle to.
+ */
+const highestChance = 1 - 1e-12
+
 /** How many tables are kept: one per evenness in use; more are dropped, oldest first, so that memory stays bounded. */
 const tablesKept = 32
 
@@ -81,7 +87,7 @@ export function pickChance(evenness: number): (lnRatio: number) => number {
   return (lnRatio) => {
     // Also catches minus infinity, the pull of no ink at all.
     if (lnRatio <= lowest) return Math.exp(value[0] + paperModulus * (lnRatio - lowest))
-    if (lnRatio >= highest) return 1
+    if (lnRatio >= highest) return highestChance
     const place = (lnRatio - lowest) / step
     const i = Math.min(points - 2, Math.floor(place))
     const t = place - i
@@ -92,7 +98,6 @@ export function pickChance(evenness: number): (lnRatio: number) => number {
       (t3 - 2 * t2 + t) * step * slope[i] +
       (3 * t2 - 2 * t3) * value[i + 1] +
       (t3 - t2) * step * slope[i + 1]
-    // Rounding must not carry it past certainty, or a film would turn negative.
-    return Math.min(1, Math.exp(lnChance))
+    return Math.min(highestChance, Math.exp(lnChance))
   }
 }
