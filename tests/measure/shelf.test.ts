@@ -5,6 +5,7 @@ import type { Fit } from '../../src/measure/fit.ts'
 import { fitPress } from '../../src/measure/fit.ts'
 import type { FitParameter } from '../../src/measure/fit-parameter.ts'
 import { fittedPress } from '../../src/measure/fitted-press.ts'
+import { putOnShelf, setUpWithPress, takeOffShelf } from '../../src/measure/shelf-change.ts'
 import type { Shelf } from '../../src/measure/shelf.ts'
 import { emptyShelf, writeShelf } from '../../src/measure/shelf.ts'
 import { writtenPaper, writtenPress } from '../../src/measure/written-setup.ts'
@@ -111,6 +112,31 @@ describe('papers and presses in use', () => {
   })
 })
 
+describe('what is done with a shelf', () => {
+  it('an entry goes on, another of its name gives way, and comes off', () => {
+    const moss = { name: 'Moss ', tack: 9, film: 4, coverage: 0.5 }
+    const { shelf, replaced } = putOnShelf(full, { inks: [moss, { ...moss, name: 'reed' }] })
+    expect(replaced).toEqual([{ list: 'inks', name: 'moss' }])
+    expect(shelf.inks.map(({ name }) => name)).toEqual(['Moss ', 'reed'])
+    expect(shelf.papers).toEqual(full.papers)
+    expect(checkShelf(shelf)).toEqual({ shelf })
+    expect(takeOffShelf(shelf, 'inks', 'MOSS').inks.map(({ name }) => name)).toEqual(['reed'])
+    expect(takeOffShelf(shelf, 'papers', 'moss')).toEqual(shelf)
+  })
+
+  it('a whole shelf put on an empty one is that shelf; put on itself, too', () => {
+    expect(putOnShelf(emptyShelf, full)).toEqual({ shelf: full, replaced: [] })
+    expect(putOnShelf(full, full).shelf).toEqual(full)
+  })
+
+  it('a press from it takes the place of the set-up’s own; paper, inks, reading stay where it brings none', () => {
+    const setUp = { ...checkSetUp([16, 14, 12, 10], { reading: 'first' }), seed: 9 }
+    const changed = setUpWithPress(setUp, full.presses[0])
+    expect(changed).toMatchObject({ setUp: { press: { speed: 1.5, dampening: 1.2, kind: 'sheet-fed' } } })
+    if ('setUp' in changed) expect({ ...changed.setUp, press: setUp.press }).toEqual(setUp)
+  })
+})
+
 it('a fitted press goes on the shelf, comes back, and is usable as a set-up', () => {
   const setUp = checkSetUp([16, 14, 12, 10])
   const parameters: FitParameter[] = [
@@ -132,8 +158,8 @@ it('a fitted press goes on the shelf, comes back, and is usable as a set-up', ()
   const shelf: Shelf = { ...emptyShelf, presses: [fittedPress(fit, 'press in the hall')] }
   const read = readShelf(writeShelf(shelf))
   expect(read).toEqual({ shelf })
-  const [{ press, paper, inks, fit: note }] = shelf.presses
-  const checked = checkInput({ press, paper, inks })
+  const [{ fit: note }] = shelf.presses
+  const checked = setUpWithPress(checkSetUp([12, 11]), shelf.presses[0])
   if ('problems' in checked) throw new Error(JSON.stringify(checked.problems))
   expect(checked.setUp).toEqual({ ...fit.setUp, paper: { ...fit.setUp.paper, name: 'press in the hall' } })
   expect(note).toMatchObject({

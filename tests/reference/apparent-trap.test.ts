@@ -1,9 +1,11 @@
 /** Apparent trap through the whole press model and the reconstructed optics, against what has been published of presses. */
 import { describe, expect, it } from 'vitest'
+import { colourDifference } from '../../src/colour/colour-difference.ts'
 import { hueTurn } from '../../src/colour/lab.ts'
+import { aimOfOverprint, aimsNamed } from '../../src/colour/published-aim.ts'
 import type { DensityStatus } from '../../src/colour/data/density-weights.ts'
 import { trapAt } from '../../src/measure/patch-trap.ts'
-import { readPatch, stripOf } from '../../src/measure/strip.ts'
+import { readPatch, seen, stripOf } from '../../src/measure/strip.ts'
 import { papers } from '../../src/physics/paper.ts'
 import { patchOf } from '../../src/press/patches.ts'
 import { runPress } from '../../src/press/run.ts'
@@ -38,6 +40,20 @@ describe('16-14-12-10, sheet-fed on coated paper, settled, status T', () => {
       expect(Math.abs(overprint(checkSetUp(descending), first, second).apparent - published)).toBeLessThan(6)
     },
   )
+})
+
+// FOGRA39L, December 2006: published Lab of its overprints. The films are the model's, foreign ink left out.
+describe('16-14-12-10, sheet-fed on coated paper, settled', () => {
+  it.each(overprints)('prints $name within dE00 4 of FOGRA39L at the mass trap computed', ({ first, second }) => {
+    const strip = stripOf(runPress(checkSetUp(descending)))
+    const { mass } = overprint(checkSetUp(descending), first, second)
+    const amounts = descending.map((_, unit) => (unit === first ? 1 : unit === second ? mass / 100 : 0))
+    const aims = aimsNamed('FOGRA39L')
+    if (!aims) throw new Error('FOGRA39L is among the published sets')
+    const names = ['black', 'cyan', 'magenta', 'yellow'] as const
+    const aim = aimOfOverprint(aims, [names[first], names[second]])
+    expect(colourDifference(seen(strip, amounts).Lab, aim)).toBeLessThan(4)
+  })
 })
 
 // The density formula reads much lower on newsprint than expected: TAGA Proceedings 1986, a new ink-trap formula for newsprint (mark A).
