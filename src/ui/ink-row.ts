@@ -84,9 +84,6 @@ export class InkRow extends SessionElement {
         font-size: 12px;
         line-height: 1;
       }
-      .moves button + button {
-        margin-top: -1px;
-      }
       .more {
         padding: 0;
       }
@@ -97,9 +94,6 @@ export class InkRow extends SessionElement {
         }
         .moves button {
           height: 42px;
-        }
-        .moves button + button {
-          margin: 0 0 0 -1px;
         }
       }
       @media (max-width: 480px) {
@@ -119,7 +113,7 @@ export class InkRow extends SessionElement {
   declare carried: boolean
   declare _open: boolean
 
-  #pressed: { y: number; carrying: boolean } | null = null
+  #dragging = false
   /** a drag ends with a click of the browser's own, which means nothing */
   #dragged = false
 
@@ -145,9 +139,6 @@ export class InkRow extends SessionElement {
           @keydown=${this.#key}
           @keyup=${this.#keyUp}
           @pointerdown=${this.#down}
-          @pointermove=${this.#move}
-          @pointerup=${this.#up}
-          @pointercancel=${this.#cancel}
           @blur=${this.#blur}
         >
           <span class="number">${this.place + 1}</span>
@@ -271,37 +262,39 @@ export class InkRow extends SessionElement {
     if (event.key === ' ') event.preventDefault()
   }
 
+  /** Rows change places under the pointer, so the page itself is listened to until it is let go. */
   #down(event: PointerEvent): void {
     if (event.button !== 0) return
+    const pressed = new AbortController()
+    const start = event.clientY
     this.#dragged = false
-    this.#pressed = { y: event.clientY, carrying: false }
+    this.#dragging = false
+    const listen = (type: 'pointermove' | 'pointerup' | 'pointercancel', take: (event: PointerEvent) => void) =>
+      document.addEventListener(type, take, { signal: pressed.signal })
+    listen('pointermove', ({ clientY }) => this.#drag(clientY, start))
+    listen('pointerup', () => this.#letGo(pressed, { kind: 'set down' }))
+    listen('pointercancel', () => this.#letGo(pressed, { kind: 'return' }))
   }
 
-  #move(event: PointerEvent): void {
-    const pressed = this.#pressed
-    if (!pressed) return
-    if (!pressed.carrying) {
-      if (Math.abs(event.clientY - pressed.y) < dragStarts) return
-      pressed.carrying = true
+  #drag(y: number, start: number): void {
+    if (!this.#dragging && Math.abs(y - start) < dragStarts) return
+    if (!this.#dragging) {
+      this.#dragging = true
       this.#dragged = true
       this.#carry({ kind: 'lift', unit: this.unit })
     }
-    this.dispatchEvent(new CustomEvent('drag-to', { bubbles: true, detail: event.clientY }))
+    this.dispatchEvent(new CustomEvent('drag-to', { bubbles: true, detail: y }))
   }
 
-  #up(): void {
-    if (this.#pressed?.carrying) this.#carry({ kind: 'set down' })
-    this.#pressed = null
-  }
-
-  #cancel(): void {
-    if (this.#pressed?.carrying) this.#carry({ kind: 'return' })
-    this.#pressed = null
+  #letGo(pressed: AbortController, step: CarryStep): void {
+    pressed.abort()
+    if (this.#dragging) this.#carry(step)
+    this.#dragging = false
   }
 
   /** Whoever leaves a carried ink puts it back, unless the row itself has only moved in the page. */
   #blur(): void {
-    if (!this.carried || this.#pressed) return
+    if (!this.carried || this.#dragging) return
     void this.updateComplete.then(() => {
       setTimeout(() => {
         if (this.carried && this.shadowRoot?.activeElement !== this.#handle) this.#carry({ kind: 'return' })

@@ -12,6 +12,7 @@ export class NumberField extends LitElement {
     label: {},
     compact: { type: Boolean, reflect: true },
     unit: {},
+    unitApart: { type: Boolean, attribute: 'unit-apart' },
     least: { type: Number },
     most: { type: Number },
     step: { type: Number },
@@ -72,6 +73,8 @@ export class NumberField extends LitElement {
   declare compact: boolean
   /** unit as shown; empty for a plain number */
   declare unit: string
+  /** the unit stands beside the field already, to be chosen */
+  declare unitApart: boolean
   /** the range, in the unit shown */
   declare least: number
   declare most: number
@@ -89,6 +92,7 @@ export class NumberField extends LitElement {
     this.unit = ''
     this.placeholder = ''
     this.compact = false
+    this.unitApart = false
     this.value = null
     this.decimals = 2
     this.step = 1
@@ -124,7 +128,7 @@ export class NumberField extends LitElement {
           @change=${this.#take}
           @keydown=${this.#key}
         />
-        ${this.unit && !this.compact ? html`<span class="unit">${this.unit}</span>` : nothing}
+        ${this.unit && !this.compact && !this.unitApart ? html`<span class="unit">${this.unit}</span>` : nothing}
       </div>
       <span id="range" class="unseen">${range}</span>
       <div id="problem" aria-live="polite">

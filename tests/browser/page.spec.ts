@@ -13,7 +13,7 @@ test('the page opens without a word on the console and asks no other server for 
   })
   await page.goto('./', { waitUntil: 'networkidle' })
   await expect(page).toHaveTitle(/Tackstair/)
-  await expect(page.locator('body')).not.toBeEmpty()
+  await expect(page.getByRole('heading', { name: 'Tackstair' })).toBeVisible()
   expect(said).toEqual([])
   expect(foreign).toEqual([])
 })

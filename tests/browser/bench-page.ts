@@ -1,0 +1,41 @@
+/** What the browser tests find on the bench, by what a person reads there. */
+import type { Locator, Page } from '@playwright/test'
+
+export async function openBench(page: Page): Promise<void> {
+  await page.goto('./')
+  await page.getByRole('heading', { name: 'Tackstair' }).waitFor()
+}
+
+/** The handle by which an ink is carried. */
+export function handle(page: Page, ink: string): Locator {
+  return page.getByRole('button', { name: new RegExp(`^Unit \\d: ${ink}, tack`) })
+}
+
+/** The inks' names as the ladder has them, first unit to last. */
+export async function order(page: Page): Promise<string[]> {
+  const handles = await page.getByRole('button', { name: /^Unit \d: / }).all()
+  const names = await Promise.all(handles.map((each) => each.getAttribute('aria-label')))
+  return names.map((name) => /^Unit \d: (.+), tack/.exec(name ?? '')?.[1] ?? '')
+}
+
+export function field(page: Page, label: string): Locator {
+  return page.getByRole('textbox', { name: label })
+}
+
+/** Types a number as a person does, and leaves the field. */
+export async function enter(page: Page, label: string, typed: string): Promise<void> {
+  await field(page, label).fill(typed)
+  await field(page, label).press('Enter')
+}
+
+/** Mass traps as the page writes them, whole percent, by "later on earlier". */
+export async function traps(page: Page): Promise<Record<string, number>> {
+  const pairs = await page.locator('tack-readings-strip .traps > div').all()
+  const read = await Promise.all(
+    pairs.map(async (pair) => [
+      (await pair.locator('dt .unseen').textContent()) ?? '',
+      Number(/[\d,]+/.exec((await pair.locator('dd').textContent()) ?? '')?.[0]),
+    ]),
+  )
+  return Object.fromEntries(read) as Record<string, number>
+}
