@@ -166,4 +166,8 @@ export function settleStore(
   if (!overfull) store[unit.index] = settled - sum
   const divisor = overfull ? sum : settled
   for (let ink = 0; ink < store.length; ink++) store[ink] /= divisor
+  if (overfull) store[unit.index] = Math.max(store[unit.index], trace)
 }
+
+/** Own ink dwindles in a store that runs over, yet never quite ends; this much keeps the ratio of any two films of it. */
+const trace = 1e-12
