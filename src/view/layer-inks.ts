@@ -1,5 +1,4 @@
 /** The inks of the layers in a picture: their colour, letter and mark, of what each layer mostly is. */
-import type { CellPrint } from '../press/cells.ts'
 import { latest } from './latest.ts'
 import type { BenchPicture } from './picture.ts'
 import { outlineOf } from './tone.ts'
@@ -17,15 +16,13 @@ export interface LayerInk {
 const solid = 1.1
 
 /** The inks of a picture's layers, by unit. */
-export function layerInks({ cells, colourOf, inkLetters }: BenchPicture): LayerInk[] {
-  return inksOf(cells, colourOf, inkLetters)
-}
+export const layerInks = latest(inksOf, ({ cells }) => [cells])
 
-const inksOf = latest((cells: CellPrint, colourOf: BenchPicture['colourOf'], letters: readonly string[]): LayerInk[] =>
-  cells.mixture.map((shares, layer) => {
+function inksOf({ cells, colourOf, inkLetters }: BenchPicture): LayerInk[] {
+  return cells.mixture.map((shares, layer) => {
     const most = Math.max(...shares)
     const ink = most > 0 ? shares.indexOf(most) : layer
     const fill = colourOf(shares.map((share) => share * solid))
-    return { fill, outline: outlineOf(fill), letter: letters[ink], ink }
-  }),
-)
+    return { fill, outline: outlineOf(fill), letter: inkLetters[ink], ink }
+  })
+}

@@ -40,21 +40,21 @@ export interface LineFilms {
 /** um whose colour stands for a mixture on a roller. */
 const solid = 1.1
 
-export function lineFilms({ run, patch, colourOf }: BenchPicture): LineFilms {
-  return filmsOf(run, patch, colourOf)
-}
+export const lineFilms = latest(filmsOf, ({ run, patch }) => [run, patch])
 
-const filmsOf = latest((run: Run, patch: number, colourOf: BenchPicture['colourOf']): LineFilms => ({
-  units: run.line.units.map((_, unit) => unitFilms(run, patch, unit, colourOf)),
-  sheet: run.sheets.map((sheet, passed) => {
-    const here = patch & ((1 << passed) - 1)
-    const first = here * sheet.units
-    return {
-      layers: Array.from(sheet.thickness.subarray(first, first + sheet.units)),
-      face: colourOf(filmByInk(sheet, here)),
-    }
-  }),
-}))
+function filmsOf({ run, patch, colourOf }: BenchPicture): LineFilms {
+  return {
+    units: run.line.units.map((_, unit) => unitFilms(run, patch, unit, colourOf)),
+    sheet: run.sheets.map((sheet, passed) => {
+      const here = patch & ((1 << passed) - 1)
+      const first = here * sheet.units
+      return {
+        layers: Array.from(sheet.thickness.subarray(first, first + sheet.units)),
+        face: colourOf(filmByInk(sheet, here)),
+      }
+    }),
+  }
+}
 
 function unitFilms(run: Run, patch: number, unit: number, colourOf: BenchPicture['colourOf']): UnitFilms {
   const inks = run.line.lnTack.length

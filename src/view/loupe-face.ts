@@ -6,6 +6,7 @@ import { leftNip } from './loupe-layout.ts'
 import { cutRound, inkInCells, paintMarks } from './loupe-pixels.ts'
 import { shownPhase } from './phases.ts'
 import type { BenchPicture } from './picture.ts'
+import { darkOf } from './tone.ts'
 
 interface Faces {
   before: ImageData
@@ -15,13 +16,18 @@ interface Faces {
 export class LoupeFace {
   readonly sprite = new Sprite()
   private readonly canvas = document.createElement('canvas')
-  private readonly faces = latest(facesOf)
+  private readonly faces = latest(facesOf, ({ cells, unit, face, theme }) => [
+    cells,
+    unit,
+    face,
+    theme.paper,
+    darkOf(theme),
+  ])
   private shown: { faces: Faces; edge: number } | null = null
 
   draw(picture: BenchPicture, { x, y, radius }: LoupeLayout): void {
-    const { cells, unit, face, theme, paint } = picture
-    const faces = this.faces(cells, unit, face, theme, paint)
-    const edge = leftNip(shownPhase(picture), cells.width)
+    const faces = this.faces(picture)
+    const edge = leftNip(shownPhase(picture), picture.cells.width)
     if (this.shown?.faces !== faces || this.shown.edge !== edge) this.show(faces, edge)
     this.sprite.position.set(x - radius, y - radius)
     this.sprite.setSize(2 * radius)
@@ -49,13 +55,7 @@ export class LoupeFace {
   }
 }
 
-function facesOf(
-  cells: BenchPicture['cells'],
-  unit: number,
-  face: BenchPicture['face'],
-  theme: BenchPicture['theme'],
-  paint: BenchPicture['paint'],
-): Faces {
+function facesOf({ cells, unit, face, theme, paint }: BenchPicture): Faces {
   const { width, height } = cells
   const picture = (fill: (pixels: Uint8ClampedArray) => void): ImageData => {
     const image = new ImageData(width, height)

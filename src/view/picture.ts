@@ -62,7 +62,7 @@ export interface BenchPicture {
   row: number
   /** 0xRRGGBB of each ink's solid, by unit */
   inkColours: number[]
-  /** 0xRRGGBB of um by ink, as seen on this paper */
+  /** 0xRRGGBB of um by ink, as seen on this paper; for the same `cells` always the same colours, as with `paint` */
   colourOf: (amounts: ArrayLike<number>) => number
   /** colours whole pictures: um of each ink in each cell, to red, green, blue and opacity (0 to 255) of each cell */
   paint: (films: readonly Float32Array[], pixels: Uint8ClampedArray) => void

@@ -19,8 +19,8 @@ export interface SectionLayout extends SectionScale {
   letters: number
 }
 
-/** The smallest view that is drawn; a smaller one is drawn at this size and clipped. */
-const least = { width: 300, height: 220 }
+/** px: a smaller view shows the picture of this size, scaled down. */
+export const leastSection = { width: 300, height: 220 }
 
 /** Below this width the pulls are left to the sentence beside the picture. */
 const widthForBars = 560
@@ -34,8 +34,7 @@ export function sectionLayout(
   columns: number,
   largeType: boolean,
 ): SectionLayout {
-  const width = Math.max(least.width, size.width)
-  const height = Math.max(least.height, size.height)
+  const { width, height } = size
   const letters = letterSize(largeType)
   const left = letters * 3
   const bars = width >= widthForBars * (largeType ? 1.4 : 1) ? width - Math.min(letters * 17, 0.3 * width) : null

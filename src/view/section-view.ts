@@ -2,6 +2,7 @@
 import { Brush } from './brush.ts'
 import type { View } from './picture.ts'
 import { sectionDrawing } from './section-drawing.ts'
+import { leastSection } from './section-layout.ts'
 import { createStage } from './stage.ts'
 
 export function createSectionView(host: HTMLElement): Promise<View> {
@@ -9,7 +10,11 @@ export function createSectionView(host: HTMLElement): Promise<View> {
     const brush = new Brush()
     return {
       root: brush.scene,
-      draw: (picture, size) => brush.paint(sectionDrawing(picture, size)),
+      draw: (picture, size) => {
+        const shrink = Math.min(1, size.width / leastSection.width, size.height / leastSection.height)
+        brush.scene.scale.set(shrink)
+        brush.paint(sectionDrawing(picture, { width: size.width / shrink, height: size.height / shrink }))
+      },
       destroy: () => brush.destroy(),
     }
   })

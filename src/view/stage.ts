@@ -6,7 +6,7 @@ import 'pixi.js/unsafe-eval'
 import 'pixi.js/graphics'
 import 'pixi.js/text'
 import type { Container, Renderer } from 'pixi.js'
-import { Ticker, autoDetectRenderer } from 'pixi.js'
+import { Ticker, WebGLRenderer, autoDetectRenderer } from 'pixi.js'
 import type { BenchPicture, View } from './picture.ts'
 import type { RendererKind } from './renderer-kind.ts'
 import { rendererHere } from './renderer-kind.ts'
@@ -72,6 +72,7 @@ export async function createStage(
       take(after)
       return
     }
+    forgetContext(before.renderer)
     take(before)
     ;({ renderer, scene } = after)
     host.append(renderer.canvas)
@@ -107,6 +108,11 @@ export async function createStage(
       take({ renderer, scene })
     },
   }
+}
+
+/** Pixi lets go of its context by losing it, and a browser complains when it is lost already. */
+function forgetContext(renderer: Renderer): void {
+  if (renderer instanceof WebGLRenderer) delete renderer.context.extensions.loseContext
 }
 
 function density(): number {
