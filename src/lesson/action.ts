@@ -93,7 +93,7 @@ export const actionSchema = v.variant(
     fields('the change patch', { change: v.literal('patch'), to: listOf(inkName, 'inks', 1, 8) }),
     fields('the change set-up', { change: v.literal('set-up'), to: setUpSchema }),
   ],
-  kindMessage('a change', 'change', changeNames),
+  kindMessage('change', 'change', changeNames),
 )
 export type Action = v.InferOutput<typeof actionSchema>
 

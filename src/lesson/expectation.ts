@@ -55,11 +55,7 @@ const benchOptions = [
 ] as const
 
 /** Something that must be so on the bench. */
-export const benchSchema = v.variant(
-  'is',
-  [...benchOptions],
-  kindMessage('an expectation of the bench', 'is', benchNames),
-)
+export const benchSchema = v.variant('is', [...benchOptions], kindMessage('expectation of the bench', 'is', benchNames))
 export type BenchExpectation = v.InferOutput<typeof benchSchema>
 
 /** One answer to choose; where it is wrong, `feedback` says what the bench shows instead. */
@@ -113,7 +109,7 @@ const questionOptions = [
 export const expectationSchema = v.variant(
   'is',
   [...benchOptions, ...questionOptions],
-  kindMessage('an expectation', 'is', [...benchNames, ...questionNames]),
+  kindMessage('expectation', 'is', [...benchNames, ...questionNames]),
 )
 export type Expectation = v.InferOutput<typeof expectationSchema>
 export type Question = Exclude<Expectation, BenchExpectation>
@@ -134,6 +130,6 @@ export const mistakeSchema = v.variant(
     }),
     fields('the mistake sequence', { is: v.literal('sequence'), order: listOf(id, 'ids', 1, 8) }),
   ],
-  kindMessage('a mistake', 'is', [...benchNames, 'number', 'sequence']),
+  kindMessage('mistake', 'is', [...benchNames, 'number', 'sequence']),
 )
 export type Mistake = v.InferOutput<typeof mistakeSchema>

@@ -53,10 +53,10 @@ export function kindMessage(what: string, by: string, names: readonly string[]) 
   return ({ input, path }: { input: unknown; path?: readonly { key: unknown }[] | undefined }): string => {
     const allowed = `allowed are ${names.join(', ')}`
     if (path?.at(-1)?.key === by) {
-      const given = input === undefined ? `${by} is missing` : `${shown(input)} is no ${by} of ${what}`
+      const given = input === undefined ? `${by} is missing` : `${shown(input)} is no kind of ${what}`
       return `${given}; ${allowed}${didYouMean(input, names)}`
     }
-    return `${shown(input)} is not allowed; ${what} is a group of fields that starts with ${by}; ${allowed}`
+    return `${shown(input)} is not allowed; write fields, and say in ${by} which kind of ${what} it is; ${allowed}`
   }
 }
 

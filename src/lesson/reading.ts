@@ -117,7 +117,7 @@ export interface ReadingRef extends Where {
 }
 
 export const readingSchema = v.pipe(
-  v.variant('what', readingNames.map(readingFields), kindMessage('a reading', 'what', readingNames)),
+  v.variant('what', readingNames.map(readingFields), kindMessage('reading', 'what', readingNames)),
   v.transform((reading) => reading as ReadingRef),
 )
 

@@ -65,7 +65,7 @@ export const stepSchema = v.variant(
       ),
     ),
   ],
-  kindMessage('a step', 'kind', stepKinds),
+  kindMessage('step', 'kind', stepKinds),
 )
 export type Step = v.InferOutput<typeof stepSchema>
 export type SayStep = Extract<Step, { kind: 'say' }>
@@ -74,10 +74,7 @@ export type AskedStep = Extract<Step, { kind: 'do' | 'expect' }>
 
 /** What a learner hands in to a prediction or a question. */
 export type Answer =
-  | { choose: string }
-  | { sequence: readonly string[] }
-  | { enter: number }
-  | { cause: string; because: readonly string[] }
+  { choose: string } | { sequence: string[] } | { enter: number } | { cause: string; because: string[] }
 
 /** The author's own way through one step: changes to the bench, or an answer. */
 export const wayStep = fields('a step of the solution', {

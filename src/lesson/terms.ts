@@ -51,6 +51,7 @@ function makeFinder(glossary: Glossary): Finder {
   return { pattern: new RegExp(`(?<![\\p{L}\\p{N}])(?:${alternatives.join('|')})(?![\\p{L}\\p{N}])`, 'giu'), termOf }
 }
 
+/** One spelling for comparing: small letters, single blanks, and one sign for micro (it comes as a Greek letter too). */
 function plain(words: string): string {
-  return words.toLowerCase().replaceAll(/\s+/g, ' ')
+  return words.toLowerCase().replaceAll(/\s+/g, ' ').replaceAll('\u03bc', '\u00b5')
 }

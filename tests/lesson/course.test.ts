@@ -1,0 +1,60 @@
+/** The shipped lessons: each is sound, each is proved on the model, and the course covers what it sets out to. */
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, test } from 'vitest'
+import { checkCourse, lessonFile } from '../../src/lesson/check-course.ts'
+import { lessonJsonSchema } from '../../src/lesson/json-schema.ts'
+import { glossary } from '../../src/words/en/glossary.ts'
+
+const folder = join(import.meta.dirname, '../../lessons')
+const textOf = (file: string) => readFileSync(join(folder, file), 'utf8')
+const { course, lessons, problems } = checkCourse('course.yaml', textOf('course.yaml'), textOf)
+
+test('the course and all its lessons pass the checker', () => {
+  expect(problems).toEqual([])
+})
+
+test('the course has at least 14 lessons, and every lesson file is in it', () => {
+  expect(lessons.length).toBeGreaterThanOrEqual(14)
+  const files = readdirSync(folder).filter((file) => file.endsWith('.lesson.yaml'))
+  expect(course?.lessons.map(lessonFile).toSorted()).toEqual(files.toSorted())
+})
+
+test('no term is explained in two lessons', () => {
+  const introduced = lessons.flatMap((lesson) => lesson.introduces)
+  expect(introduced.length).toBe(new Set(introduced).size)
+})
+
+describe.each(lessons)('$id', (lesson) => {
+  test('says where it comes from and cautions against setting a press by it', () => {
+    expect(lesson.sources.length).toBeGreaterThan(0)
+    expect(lesson.cautions).toContain('teaching-model')
+  })
+
+  test('proves its figures: what it says the bench reads is claimed and replayed', () => {
+    const claims = lesson.steps.flatMap((step) => step.claims ?? [])
+    expect(claims.length).toBeGreaterThan(0)
+  })
+
+  test('answers every wrong choice', () => {
+    const silent = lesson.steps.flatMap((step) => {
+      const questions = step.kind === 'predict' ? [step] : step.kind === 'say' ? [] : step.expect
+      return questions.flatMap((question) => {
+        const wrong = 'choices' in question ? question.choices : 'causes' in question ? question.causes : []
+        const right = 'right' in question ? question.right : ''
+        return wrong
+          .filter(({ id, feedback }) => id !== right && feedback === undefined)
+          .map(({ id }) => `${step.id}/${id}`)
+      })
+    })
+    expect(silent).toEqual([])
+  })
+
+  test('explains and assumes only terms of the glossary', () => {
+    for (const term of [...lesson.introduces, ...lesson.assumes]) expect(Object.keys(glossary)).toContain(term)
+  })
+})
+
+test('the JSON Schema beside the lessons is the one the checker uses', () => {
+  expect(JSON.parse(textOf('lesson.schema.json'))).toEqual(lessonJsonSchema())
+})
