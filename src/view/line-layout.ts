@@ -19,11 +19,11 @@ export interface LineLayout {
 /** In radii: all of one unit above and below the paper, and from left to right. */
 const above = 4.55
 const below = 2.1
-const across = 4.6
+const across = 4.75
 /** In radii: how far a unit reaches to the left of its nip. */
 export const unitReach = 3.7
 /** In radii: how far the nip is right of a unit's middle. */
-const aside = 1.2
+const aside = 1.28
 /** In radii: units further apart than this would look like separate machines. */
 const widest = 11
 
