@@ -13,6 +13,8 @@ export function within(name: RangeName): fc.Arbitrary<number> {
   return fc.integer({ min: 0, max: 1000 }).map((step) => least + ((most - least) * step) / 1000)
 }
 
+const { least, most } = ranges.evenness
+
 /** One of the papers, now and then with any of its numbers anywhere in its range. */
 const anyPaper: fc.Arbitrary<Paper> = fc
   .tuple(
@@ -21,7 +23,8 @@ const anyPaper: fc.Arbitrary<Paper> = fc
       {
         surfaceStrength: within('surfaceStrength'),
         absorbency: within('absorbency'),
-        evenness: within('evenness'),
+        // In coarse steps: a table is integrated for each, and kept.
+        evenness: fc.integer({ min: 0, max: 12 }).map((step) => least + ((most - least) * step) / 12),
         contactRate: within('contactRate'),
         holdLimit: within('holdLimit'),
         freeSplit: within('freeSplit'),
@@ -52,7 +55,7 @@ const anyInk: fc.Arbitrary<Omit<Ink, 'name'>> = fc.record(
     temperature: within('temperature'),
     dampening: within('dampening'),
     soiled: within('soiled'),
-    dryBefore: fc.boolean().map((dry) => dry),
+    dryBefore: fc.boolean(),
   },
   { requiredKeys: ['tack', 'film', 'coverage'] },
 )
