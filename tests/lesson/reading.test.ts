@@ -1,0 +1,70 @@
+/** Readings are those of the bench, in the unit they name. */
+import { expect, test } from 'vitest'
+import { benchOf } from '../../src/lesson/bench.ts'
+import type { ReadingRef } from '../../src/lesson/reading.ts'
+import { nameOfReading, read, readingNames, readings } from '../../src/lesson/reading.ts'
+import { checkSetUp } from '../../src/press/check-setup.ts'
+import { readSheet } from '../../src/press/readings.ts'
+import { runPress } from '../../src/press/run.ts'
+
+const checked = checkSetUp({
+  inks: [
+    { name: 'black', tack: 10 },
+    { name: 'cyan', tack: 12, film: 3, coverage: 0.3 },
+    { name: 'magenta', tack: 14, temperature: 31 },
+  ],
+  paper: 'weak uncoated',
+  press: { speed: 4, dampening: 0.8 },
+  reading: { sheet: 60 },
+})
+if ('problems' in checked) throw new Error('the set-up of this test is refused')
+const bench = benchOf(checked.setUp)
+const sheet = readSheet(runPress(checked.setUp))
+
+// Patches are told by the bits of their units: black 1, cyan 2, magenta 4.
+const expected: [ReadingRef, number | undefined, string][] = [
+  [
+    { what: 'mass trap', of: 'magenta', on: 'cyan' },
+    sheet.traps.find((t) => t.earlier === 1 && t.later === 2)?.massTrap,
+    '%',
+  ],
+  [{ what: 'film', of: 'cyan', in: ['magenta', 'cyan'] }, sheet.films[0b110][1], 'um'],
+  [{ what: 'lifted', of: 'black', by: 'magenta' }, sheet.lifted[2][0], '%'],
+  [{ what: 'picked' }, sheet.worstTorn, '%'],
+  [{ what: 'picked', in: ['black', 'cyan'] }, sheet.torn[0b011], '%'],
+  [{ what: 'contamination', of: 'magenta' }, sheet.contamination[2], '%'],
+  [{ what: 'tack', of: 'cyan' }, 12, 'tack units'],
+  [{ what: 'form roller film', of: 'cyan' }, 3, 'um'],
+  [{ what: 'coverage', of: 'cyan' }, 0.3, '%'],
+  [{ what: 'temperature', of: 'magenta' }, 31, 'degC'],
+  [{ what: 'temperature', of: 'black' }, 25, 'degC'],
+  [{ what: 'dampening', of: 'black' }, 0.8, 'times normal'],
+  [{ what: 'speed' }, 4, 'm/s'],
+  [{ what: 'interval' }, 1.125 / 4, 's'],
+  [{ what: 'surface strength' }, 26, 'tack units'],
+]
+
+test.each(expected)('%j', (reading, value, unit) => {
+  expect(readings[reading.what].unit).toBe(unit)
+  expect(read(bench, reading)).toBeCloseTo((value ?? NaN) * (unit === '%' ? 100 : 1), 10)
+})
+
+test('every kind of reading is tried above', () => {
+  expect(new Set(expected.map(([{ what }]) => what))).toEqual(new Set(readingNames))
+})
+
+test.each<[ReadingRef, RegExp]>([
+  [{ what: 'mass trap', of: 'cyan', on: 'magenta' }, /cyan does not print after magenta, so no trap can be read/],
+  [{ what: 'lifted', of: 'magenta', by: 'cyan' }, /cyan does not print after magenta, so it lifts none of it/],
+  [{ what: 'contamination', of: 'gold' }, /no ink is called gold/],
+  [{ what: 'film', of: 'cyan', in: ['cyan', 'gold'] }, /no ink is called gold/],
+])('%j cannot be read, and says why', (reading, message) => {
+  expect(read(bench, reading)).toEqual({ problem: expect.stringMatching(message) as string })
+})
+
+test('a reading is named in full', () => {
+  expect(nameOfReading({ what: 'mass trap', of: 'yellow', on: 'cyan' })).toBe('mass trap of yellow on cyan')
+  expect(nameOfReading({ what: 'film', of: 'cyan', in: ['cyan', 'yellow'] })).toBe(
+    'film of cyan in the patch of cyan, yellow',
+  )
+})
