@@ -4,9 +4,8 @@ import { isRefused, refuse } from './said.ts'
 import type { TrapDensities, TrapEquation } from './trap-equations.ts'
 import { apparentTrap, checkDensities } from './trap-equations.ts'
 
-/** Percent trap by every equation with the densities it came from, or why the densities tell nothing about trap. */
-export type ApparentTrap =
-  { readonly densities: TrapDensities; readonly percent: Readonly<Record<TrapEquation, number>> } | Refused
+/** Percent trap by every equation, or why the densities tell nothing about trap. */
+export type ApparentTrap = { readonly percent: Readonly<Record<TrapEquation, number>> } | Refused
 
 /** Least D2 from which trap is read: chosen so that the last digit of a reading (0.01) moves it by 10 points at most. */
 const leastSecondDensity = 0.1
@@ -29,5 +28,5 @@ export function densityTrap(densities: TrapDensities, ink: string, filter: Densi
   if (isRefused(preucil)) return preucil
   if (isRefused(ritz)) return ritz
   if (isRefused(brunner)) return brunner
-  return { densities, percent: { preucil: preucil.percent, ritz: ritz.percent, brunner: brunner.percent } }
+  return { percent: { preucil: preucil.percent, ritz: ritz.percent, brunner: brunner.percent } }
 }

@@ -9,7 +9,8 @@ import type { ApparentTrap } from './density-trap.ts'
 import { densityTrap } from './density-trap.ts'
 import type { FilterChoice } from './trap-filter.ts'
 import { cautionFor, trapFilter } from './trap-filter.ts'
-import { apparentTrap } from './trap-equations.ts'
+import type { TrapDensities } from './trap-equations.ts'
+import { apparentTrap, massTrap as massTrapOf } from './trap-equations.ts'
 import { isRefused, refuse } from './said.ts'
 import { whyTrapsDiffer } from './why-traps-differ.ts'
 
@@ -17,13 +18,15 @@ export interface PatchTrap {
   /** the unit printed last, and those below it */
   readonly later: number
   readonly below: readonly number[]
-  /** film of the last ink here / film of it on bare paper, a share of 1 */
-  readonly massTrap: number
+  /** film of the last ink here / film of it on bare paper, a share of 1; null where bare paper has none left to measure against */
+  readonly massTrap: number | null
   /** the right filter for the last ink; null when that ink has no colour */
   readonly rightFilter: FilterChoice | null
   /** the filter read through */
   readonly filter: DensityFilter | null
   readonly status: DensityStatus
+  /** through that filter: below, last ink alone, both; null where an ink has no colour */
+  readonly densities: TrapDensities | null
   /** what the densities say, or why they say nothing */
   readonly apparent: ApparentTrap
   /** that the filter is the wrong one and what follows, when it is */
@@ -43,7 +46,8 @@ export function trapAt(strip: Strip, patch: number, status: DensityStatus, wante
   const below = both.units.slice(0, -1)
   const solid = readPatch(strip, patchOf([later]))
   const lower = readPatch(strip, patchOf(below))
-  const massTrap = both.films[later] / strip.sheet.onBare[later]
+  const byMass = massTrapOf(both.films[later], strip.sheet.onBare[later])
+  const massTrap = isRefused(byMass) ? null : byMass.share
   if (isRefused(solid.colour)) {
     const apparent = solid.colour
     return {
@@ -53,6 +57,7 @@ export function trapAt(strip: Strip, patch: number, status: DensityStatus, wante
       status,
       rightFilter: null,
       filter: wanted ?? null,
+      densities: null,
       apparent,
       caution: null,
       why: null,
@@ -62,12 +67,12 @@ export function trapAt(strip: Strip, patch: number, status: DensityStatus, wante
   const filter = wanted ?? rightFilter.filter
   const ink = strip.run.setUp.inks[later].name
   const trap = { later, below, massTrap, status, rightFilter, filter, caution: cautionFor(ink, filter, rightFilter) }
-  if (isRefused(lower.colour)) return { ...trap, apparent: lower.colour, why: null }
-  if (isRefused(both.colour)) return { ...trap, apparent: both.colour, why: null }
+  if (isRefused(lower.colour)) return { ...trap, densities: null, apparent: lower.colour, why: null }
+  if (isRefused(both.colour)) return { ...trap, densities: null, apparent: both.colour, why: null }
   const density = (reading: ColourReading) => Math.max(0, reading.densitiesMinusPaper[status][filter])
   const densities = { D1: density(lower.colour), D2: density(solid.colour), D3: density(both.colour) }
   const apparent = isDry(strip, later, below) ? refuse('trap.dryBefore', { ink }) : densityTrap(densities, ink, filter)
-  if (isRefused(apparent)) return { ...trap, apparent, why: null }
+  if (isRefused(apparent) || massTrap === null) return { ...trap, densities, apparent, why: null }
   const amounts = lower.amounts.map((amount, unit) => amount + (unit === later ? solid.amounts[unit] : 0))
   const full = apparentTrap('preucil', { ...densities, D3: density(seen(strip, amounts)) })
   const why = whyTrapsDiffer({
@@ -76,7 +81,7 @@ export function trapAt(strip: Strip, patch: number, status: DensityStatus, wante
     full: isRefused(full) ? null : full.percent,
     lost: lostBelow(lower, both),
   })
-  return { ...trap, apparent, why }
+  return { ...trap, densities, apparent, why }
 }
 
 function filterFor(strip: Strip, unit: number, solid: Densities): FilterChoice {

@@ -6,6 +6,7 @@ import { densityTrap } from './density-trap.ts'
 import type { PatchReading, PressSheet } from './press-sheet.ts'
 import type { Said } from './said.ts'
 import { patchName } from './sheet-row.ts'
+import type { TrapDensities } from './trap-equations.ts'
 import type { FilterChoice } from './trap-filter.ts'
 import { cautionFor, trapFilter } from './trap-filter.ts'
 
@@ -15,6 +16,8 @@ export interface SheetTrap {
   readonly below: readonly number[]
   /** null when the solid of the last ink was not read */
   readonly rightFilter: FilterChoice | null
+  /** through that filter: below, last ink alone, both; null where one of them was not read */
+  readonly densities: TrapDensities | null
   readonly apparent: ApparentTrap
   /** that another filter was asked for, and what follows */
   readonly caution: Said | null
@@ -46,15 +49,18 @@ function trapOf(
     const missing = patchName(solid ? below.map((unit) => inks[unit]) : [ink])
     return {
       ...at,
+      densities: null,
       apparent: { refused: { message: 'sheet.patchMissing', values: { patch: missing } } },
       caution: null,
     }
   }
   const filter = wanted ?? rightFilter.filter
-  const [D1, D2, D3] = [lower, solid, both].map(({ densities }) => densities[filter])
+  const [D1, D2, D3] = [lower, solid, both].map((reading) => reading.densities[filter])
+  const densities = { D1, D2, D3 }
   return {
     ...at,
-    apparent: densityTrap({ D1, D2, D3 }, ink, filter),
+    densities,
+    apparent: densityTrap(densities, ink, filter),
     caution: cautionFor(ink, filter, rightFilter),
   }
 }

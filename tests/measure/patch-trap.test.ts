@@ -55,8 +55,9 @@ describe('the filter', () => {
 
 describe('where densities tell no trap', () => {
   it('the ink reads next to nothing: yellow through the red filter', () => {
-    const { apparent, massTrap, why } = trapOf(descending, [cyan, yellow], 'red')
+    const { apparent, densities, massTrap, why } = trapOf(descending, [cyan, yellow], 'red')
     expect(apparent).toMatchObject({ refused: { message: 'trap.readsNextToNothing', values: { ink: 'yellow' } } })
+    expect(densities?.D2).toBeLessThan(0.1)
     expect(massTrap).toBeGreaterThan(0.5)
     expect(why).toBeNull()
   })
