@@ -6,8 +6,9 @@ import { printCells } from '../press/cells.ts'
 import type { Readings } from '../press/readings.ts'
 import { readSheet } from '../press/readings.ts'
 import type { Run } from '../press/run.ts'
-import { runPress } from '../press/run.ts'
+import { printNext, runPress } from '../press/run.ts'
 import type { SetUp } from '../press/setup.ts'
+import { copyTrain } from '../press/train.ts'
 
 /** Cells on each side of the picture of the sheet's face: 1 mm across, so that one cell is about 5 um. */
 export const pictureCells = 192
@@ -18,8 +19,18 @@ export class Results {
   readonly #accounts = new Map<number, NipAccount[]>()
   #cells: CellPrint | undefined
 
-  constructor(setUp: SetUp) {
-    this.run = runPress(setUp)
+  constructor(run: Run) {
+    this.run = run
+  }
+
+  static of(setUp: SetUp): Results {
+    return new Results(runPress(setUp))
+  }
+
+  /** The sheet after this one, for the set-up that reads it: the very result of printing all sheets up to there. */
+  nextSheet(setUp: SetUp): Results {
+    const { line, trains } = this.run
+    return new Results(printNext(setUp, line, trains.map(copyTrain)))
   }
 
   get readings(): Readings {

@@ -14,6 +14,8 @@ import type { Look } from './look.ts'
 import { openingLook } from './look.ts'
 import type { Playback, PlaybackEvent } from './playback.ts'
 import { openingPhase, play } from './playback.ts'
+import type { Later, Printing } from './printing.ts'
+import { startPrinting, takesLong } from './printing.ts'
 import { Results } from './results.ts'
 import type { ScenarioName } from './scenarios.ts'
 import { scenarios } from './scenarios.ts'
@@ -39,11 +41,17 @@ export class Session {
   #playback: Playback
   #look: Look = openingLook
   #results: Results | undefined
+  /** results that took long, for as long as their set-up is in the history */
+  readonly #longResults = new WeakMap<SetUp, Results>()
+  #printing: Printing | null = null
+  readonly #later: Later
   #colours: Colours | undefined
   readonly #listeners = new Set<Listener>()
   readonly #frameListeners = new Set<Listener>()
 
-  constructor() {
+  /** `later` calls the next step of long work once the page has had its turn. */
+  constructor(later: Later = (step) => setTimeout(step)) {
+    this.#later = later
     const checked = checkSetUp(scenarios[firstScenario])
     if ('problems' in checked) throw new Error(checked.problems.map(({ message }) => message).join('; '))
     const { setUp } = checked
@@ -77,11 +85,16 @@ export class Session {
   }
 
   get results(): Results {
-    return (this.#results ??= new Results(this.setUp))
+    return (this.#results ??= Results.of(this.setUp))
   }
 
   get colours(): Colours {
     return (this.#colours ??= new Colours(this.setUp))
+  }
+
+  /** The sheet being printed for a set-up that is not in force yet. */
+  get printing(): Printing | null {
+    return this.#printing
   }
 
   /** The patch looked at: those inks print in it that have not been left out. */
@@ -103,8 +116,12 @@ export class Session {
       by: change.kind,
     }
     const grownOn = change.kind === 'run on' && present.by === 'run on'
-    if (taken !== null) this.#lookAfresh(checked.setUp.inks.length)
-    this.#move(grownOn ? amend(this.#history, next) : advance(this.#history, next))
+    const history = grownOn ? amend(this.#history, next) : advance(this.#history, next)
+    const { setUp } = next
+    if (taken !== null) this.#lookAfresh(setUp.inks.length)
+    if (change.kind === 'run on') this.#move(history, this.results.nextSheet(setUp))
+    else if (takesLong(setUp)) this.#print(history)
+    else this.#move(history)
     return []
   }
 
@@ -150,9 +167,35 @@ export class Session {
     return () => this.#frameListeners.delete(listener)
   }
 
-  #move(history: History<Step>): void {
+  /** A sheet far into the run: the set-up changes when it is printed, or not at all if that is called off. */
+  #print(history: History<Step>): void {
+    const { setUp } = history.present
+    if (typeof setUp.reading === 'string') return
+    this.#printing?.cancel()
+    this.#printing = startPrinting(setUp, setUp.reading.sheet, this.#later, {
+      step: () => this.#tell(this.#listeners),
+      done: (run) => this.#move(history, new Results(run)),
+    })
+    this.#tell(this.#listeners)
+  }
+
+  /** Calls off the sheet being printed; everything stays as it was before. */
+  cancelPrinting(): void {
+    this.#printing?.cancel()
+    this.#printing = null
+    this.#tell(this.#listeners)
+  }
+
+  #move(history: History<Step>, results?: Results): void {
     if (history === this.#history) return
-    if (history.present.setUp !== this.setUp) this.#results = this.#colours = undefined
+    this.#printing?.cancel()
+    this.#printing = null
+    const { setUp } = history.present
+    if (setUp !== this.setUp) {
+      this.#colours = undefined
+      this.#results = results ?? this.#longResults.get(setUp)
+      if (results && takesLong(setUp)) this.#longResults.set(setUp, results)
+    }
     this.#history = history
     const units = this.setUp.inks.length
     this.#playback = { ...this.#playback, unit: Math.min(this.#playback.unit, units - 1) }

@@ -53,6 +53,7 @@ export class BenchHeader extends SessionElement {
         <svg viewBox="0 0 26 20" aria-hidden="true"><path d="M0 0h6v5h7v5h6v5h7v5H0z" /></svg>
         ${say('bench.title')}
       </h1>
+      <p>${say('bench.job')}</p>
       <tack-reading-switch .session=${session}></tack-reading-switch>
       <div class="right">
         <button type="button" ?disabled=${!session.canUndo} @click=${() => session.undo()}>${say('bench.undo')}</button>

@@ -100,10 +100,14 @@ export class Bench extends SessionElement {
     this.session.lookWith({})
   }
 
-  /** Undo and redo as everywhere, but not where somebody types: there they belong to the text. */
+  /** Space runs and pauses where nothing else has the focus. Undo and redo are left to the text where somebody types. */
   readonly #key = (event: KeyboardEvent): void => {
     const target = event.composedPath()[0]
     if (target instanceof HTMLInputElement && target.type === 'text') return
+    if (event.key === ' ' && target === document.body) {
+      event.preventDefault()
+      this.session.play({ kind: this.session.playback.playing ? 'pause' : 'play' })
+    }
     if (!(event.ctrlKey || event.metaKey) || event.altKey) return
     const key = event.key.toLowerCase()
     if (key === 'y' || (key === 'z' && event.shiftKey)) this.session.redo()

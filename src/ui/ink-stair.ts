@@ -29,7 +29,7 @@ export class InkStair extends LitElement {
     css`
       .stair {
         position: relative;
-        height: 104px;
+        height: clamp(104px, calc(100dvh - 648px), 190px);
         border-bottom: 2px solid var(--graphite);
         touch-action: pan-y;
       }
@@ -75,7 +75,7 @@ export class InkStair extends LitElement {
         top: -10px;
         left: -1px;
         width: 10px;
-        height: var(--rise);
+        height: calc((100% + 11px) * var(--rise));
         background: repeating-linear-gradient(135deg, var(--graphite) 0 2px, var(--field) 2px 5px);
       }
       .current .letter::after {
@@ -147,7 +147,7 @@ export class InkStair extends LitElement {
       style.setProperty('--height', `calc(${height(tread.tack) / 100} * (100% - 24px))`)
       style.setProperty('--ink', tread.colour)
       const before = place > 0 ? this.treads[place - 1].tack : tread.tack
-      style.setProperty('--rise', `${Math.max(0, (80 * (tread.tack - before)) / highest)}px`)
+      style.setProperty('--rise', String(Math.max(0, (tread.tack - before) / tread.tack)))
     })
   }
 

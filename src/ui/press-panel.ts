@@ -92,7 +92,9 @@ export class PressPanel extends SessionElement {
           <div>
             <div class="pair">
               <tack-number-field
+                unit-apart
                 .label=${say('bench.speed')}
+                .unit=${say(`bench.unit.${speed.unit}`)}
                 .least=${toShown(ranges.speed.least, speed)}
                 .most=${toShown(ranges.speed.most, speed)}
                 .step=${ranges.speed.step * speed.scale}
@@ -131,7 +133,9 @@ export class PressPanel extends SessionElement {
           </div>
           <div class="pair">
             <tack-number-field
+              unit-apart
               .label=${say('bench.temperature')}
+              .unit=${say(`bench.unit.${temperature.unit}`)}
               .least=${toShown(ranges.temperature.least, temperature)}
               .most=${toShown(ranges.temperature.most, temperature)}
               .step=${ranges.temperature.step}

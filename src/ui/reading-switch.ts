@@ -5,6 +5,7 @@ import type { ChooseEvent } from './choice.ts'
 import './choice.ts'
 import './number-field.ts'
 import { say } from './say.ts'
+import type { Printing } from '../session/printing.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 
@@ -27,6 +28,8 @@ export class ReadingSwitch extends SessionElement {
   ]
 
   override render() {
+    const { printing } = this.session
+    if (printing) return this.#progress(printing)
     const { reading } = this.session.setUp
     const kind = typeof reading === 'string' ? reading : 'sheet'
     return html`
@@ -50,6 +53,13 @@ export class ReadingSwitch extends SessionElement {
           : nothing
       }
     `
+  }
+
+  #progress({ sheet, of }: Printing) {
+    const text = say('bench.printing', { sheet, of })
+    return html`<progress max=${of} .value=${sheet} aria-label=${text}></progress>
+      <span>${text}</span>
+      <button type="button" @click=${() => this.session.cancelPrinting()}>${say('bench.cancel')}</button>`
   }
 
   #choose({ value }: ChooseEvent): void {

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test, vi } from 'vitest'
 import { checkSetUp } from '../../src/press/check-setup.ts'
+import { readSheet } from '../../src/press/readings.ts'
 import { runPress } from '../../src/press/run.ts'
 import { stepsKept } from '../../src/session/history.ts'
 import { Session } from '../../src/session/session.ts'
@@ -138,4 +139,59 @@ test('a moving phase is told to those who draw, everything else to all', () => {
   end()
   session.change({ kind: 'seed', seed: 5 })
   expect(all.mock.calls.length).toBe(1)
+})
+
+describe('a sheet far into the run', () => {
+  /** Long work waits here until it is told to go on. */
+  function slowSession() {
+    const waiting: (() => void)[] = []
+    const session = new Session((step) => waiting.push(step))
+    return { session, goOn: () => waiting.splice(0).forEach((step) => step()), waiting }
+  }
+
+  test('is printed in steps; the set-up changes at the end, to what printing every sheet gives', () => {
+    const { session, goOn, waiting } = slowSession()
+    const before = session.setUp
+    expect(session.change({ kind: 'read', reading: { sheet: 5000 } })).toEqual([])
+    expect(session.setUp).toBe(before)
+    expect(session.printing).toMatchObject({ sheet: 0, of: 5000 })
+    while (waiting.length > 0) goOn()
+    expect(session.printing).toBeNull()
+    expect(session.setUp.reading).toEqual({ sheet: 5000 })
+    const { traps } = readSheet(runPress(session.setUp))
+    session.results.readings.traps.forEach(({ massTrap }, pair) =>
+      expect(massTrap).toBeCloseTo(traps[pair].massTrap, 5),
+    )
+  })
+
+  test('is called off by hand or by another change, and nothing of it is left', () => {
+    const { session, goOn, waiting } = slowSession()
+    const before = session.setUp
+    session.change({ kind: 'read', reading: { sheet: 50_000 } })
+    goOn()
+    session.cancelPrinting()
+    expect(session.printing).toBeNull()
+    session.change({ kind: 'read', reading: { sheet: 50_000 } })
+    session.change({ kind: 'seed', seed: 3 })
+    while (waiting.length > 0) goOn()
+    expect(session.setUp).toEqual({ ...before, seed: 3 })
+  })
+
+  test('is not printed again when it is undone and redone', () => {
+    const { session, goOn, waiting } = slowSession()
+    session.change({ kind: 'read', reading: { sheet: 5000 } })
+    while (waiting.length > 0) goOn()
+    const { results } = session
+    session.undo()
+    session.redo()
+    expect(session.results).toBe(results)
+  })
+})
+
+test('a sheet run on is the very sheet that printing all of them gives', () => {
+  const session = new Session()
+  session.change({ kind: 'edit ink', unit: 1, field: 'soiled', value: 0.2 })
+  for (let sheet = 2; sheet <= 6; sheet++) session.change({ kind: 'run on' })
+  expect(session.setUp.reading).toEqual({ sheet: 6 })
+  expect(session.results.run.sheets).toEqual(runPress(session.setUp).sheets)
 })

@@ -2,6 +2,7 @@
 export const bench = {
   'bench.title': 'Tackstair',
   'bench.skip': 'Skip to the ink ladder',
+  'bench.job': 'Harvest market poster',
   'bench.undo': 'Undo',
   'bench.redo': 'Redo',
   'bench.theme': 'Light',
@@ -36,6 +37,8 @@ export const bench = {
   'bench.reading.first': 'First sheet',
   'bench.reading.sheet': 'Sheet number',
   'bench.reading.settled': 'Settled',
+  'bench.printing': 'Printing: {sheet, number} of {of, number} sheets',
+  'bench.cancel': 'Cancel',
   'bench.sheetNumber': 'Number of the sheet',
 
   'bench.ladder': 'Ink ladder',

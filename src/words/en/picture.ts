@@ -10,7 +10,7 @@ export const picture = {
   'picture.impression': 'impression',
   'picture.sheet': 'sheet',
   'picture.pull': 'pull',
-  'picture.notToScale': 'paper not to scale',
+  'picture.notToScale': 'not to scale',
   'picture.marks.split': 'its own film split',
   'picture.marks.lifted': 'a film below was lifted',
   'picture.marks.torn': 'the paper was picked',
