@@ -41,8 +41,9 @@ export interface Contact {
   prints: boolean
   /** um on the blanket as it meets the sheet; 0 where nothing can ever get there */
   film: number
-  /** ln of its pull (tack units) */
+  /** ln of its pull (tack units), and the thickness term in it */
   lnPull: number
+  thin: number
   /** of the equation above; `kept` is 1 - w */
   kept: number
   fromStore: number
@@ -72,6 +73,7 @@ export function emptyContact(units: number, inks: number): Contact {
     prints: false,
     film: 0,
     lnPull: 0,
+    thin: 0,
     kept: 0,
     fromStore: 0,
     fromSheet: 0,
@@ -119,7 +121,8 @@ export function meet(
   contact.pullByStore = contact.filmByPull = contact.liftingByPull = contact.tearingByPull = contact.divisorByPull = 0
   if (contact.film === 0) return
   const lnTack = (own * line.lnTack[unit.index] + otherLnTack) / contact.film
-  contact.lnPull = lnTack + unit.blanketTerm + thicknessTerm(contact.film)
+  contact.thin = thicknessTerm(contact.film)
+  contact.lnPull = lnTack + unit.blanketTerm + contact.thin
 }
 
 function carry(contact: Contact, line: Line, { kept, train }: Past, patch: number): void {
@@ -152,7 +155,7 @@ export function turn(contact: Contact, surface: Surface, unit: Unit, storeLnTack
   if (contact.film === 0) return 0
   movePull(contact, contact.pullByStore * storeMoved)
   const { parting, stack, prints, fromStore, fromSheet, film, lnPull } = contact
-  part(surface, stack, film, lnPull - thicknessTerm(film), parting)
+  part(surface, stack, film, lnPull - contact.thin, parting)
   const { contact: touched, torn, taken, blanketBreaks } = parting
   const whole = 1 - torn
   const lifting = touched * whole * (1 - blanketBreaks)
@@ -172,11 +175,11 @@ export function turn(contact: Contact, surface: Surface, unit: Unit, storeLnTack
   const takes = touch + (stack.thickness > 0 ? 0 : holdSlope(surface.paper, film, parting))
   const filmByFilm = (touch * off) / amount - (takes * fromSheet * taken) / divisor
   const filmStep = limited(newtonStep(Math.log(amount / divisor / film), filmByFilm))
-  contact.film = film * Math.exp(filmStep)
+  thicken(contact, filmStep)
 
   const offLnTack = fromSheet * (lifting * stack.liftedLnTack + tearing * stack.tornLnTack)
   const mean = (fromStore * storeLnTack + contact.carriedLnTack + offLnTack) / amount
-  const error = mean + unit.blanketTerm + thicknessTerm(contact.film) - lnPull
+  const error = mean + unit.blanketTerm + contact.thin - lnPull
   // How all of it answers to ln of the film's pull: a stronger film breaks less often, and loads the paper more.
   const shifts = whole * surface.paper.evenness * blanketBreaks * (1 - blanketBreaks)
   // d ln(chance) / d ln(pull) of picking is the paper's modulus where it is rare, and fades as it becomes certain.
@@ -204,7 +207,13 @@ export function turn(contact: Contact, surface: Surface, unit: Unit, storeLnTack
 /** Moves the pull by a step, and the film with it. */
 function movePull(contact: Contact, step: number): void {
   contact.lnPull += step
-  contact.film *= Math.exp(limited(contact.filmByPull * step))
+  thicken(contact, limited(contact.filmByPull * step))
+}
+
+/** Moves ln of the film by a step. */
+function thicken(contact: Contact, step: number): void {
+  contact.film *= Math.exp(step)
+  contact.thin -= thicknessExponent * step
 }
 
 /** d ln(share taken in contact) / d ln(film) on bare paper: what it holds at once counts for less as the film grows. */
