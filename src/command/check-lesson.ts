@@ -4,7 +4,7 @@
  */
 import { existsSync, readFileSync, statSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
-import { checkCourse, checkCourseLesson, readCourse } from '../lesson/check-course.ts'
+import { checkCourse, checkInCourse, readCourse } from '../lesson/check-course.ts'
 import type { FileProblem, TextOf } from '../lesson/check-course.ts'
 import { largestFile } from '../lesson/source.ts'
 import { command } from './command.ts'
@@ -52,8 +52,7 @@ function oneLesson(file: string): CheckedFile {
   const { course } = typeof courseText === 'string' ? readCourse(courseText) : { course: undefined }
   if (!course)
     throw new InputProblem(`${courseFile}: is needed for the everyday words and cannot be read; check it first`)
-  const name = basename(file).replace(/\.lesson\.yaml$/, '')
-  const { lesson, problems } = checkCourseLesson(course, name, text, textIn(dirname(courseFile)))
+  const { lesson, problems } = checkInCourse(course, text, textIn(dirname(courseFile)))
   return { file, ids: lesson ? [lesson.id] : [], problems: problems.map((problem) => ({ file, ...problem })) }
 }
 

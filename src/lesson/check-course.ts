@@ -1,7 +1,7 @@
 /** Checks a course: its own file, and each of its lessons at its place in the order. */
 import * as v from 'valibot'
-import type { CheckedLesson, Standing } from './check-lesson.ts'
-import { checkLesson, introducedBy, placed } from './check-lesson.ts'
+import type { CheckedLesson } from './check-lesson.ts'
+import { checkLesson, outlineOf, placed } from './check-lesson.ts'
 import type { Course } from './course.ts'
 import { courseSchema } from './course.ts'
 import { didYouMean } from './field.ts'
@@ -57,34 +57,31 @@ export function readCourse(text: string): { course: Course | undefined; problems
 /** The text of a file beside the course, or in words why it cannot be read. */
 export type TextOf = (file: string) => string | { problem: string }
 
-/** What the lesson `id` may build on: anything where the course does not hold it, else what stands before it. */
-export function standingIn({ everyday, lessons }: Course, id: string, textOf: TextOf): Standing {
-  const at = lessons.indexOf(id)
-  if (at < 0) return { everyday }
-  const explained = lessons.slice(0, at).flatMap((earlier) => {
-    const text = textOf(lessonFile(earlier))
-    return typeof text === 'string' ? introducedBy(text) : []
-  })
-  return { everyday, explainedBefore: new Set(explained) }
-}
-
-/** Checks one lesson of a course from its text: as {@link checkLesson}, and that its id is the name of its file. */
-export function checkCourseLesson(course: Course, id: string, text: string, textOf: TextOf): CheckedLesson {
-  const checked = checkLesson(text, standingIn(course, id, textOf))
-  if (!checked.lesson || checked.lesson.id === id) return checked
-  const message = `the id ${checked.lesson.id} is not the name of its file, which is ${id}`
-  return { ...checked, problems: [...checked.problems, { ...checked.placeOf(['id']), message }] }
+/** Checks one lesson from its text, at the place its id has in the course; one the course does not hold stands alone. */
+export function checkInCourse(course: Course, text: string, textOf: TextOf): CheckedLesson {
+  const { everyday, lessons } = course
+  const at = lessons.indexOf(outlineOf(text).id)
+  if (at < 0) return checkLesson(text, { everyday })
+  const earlier = lessons.slice(0, at).map((id) => textOf(lessonFile(id)))
+  const explained = earlier.flatMap((given) => (typeof given === 'string' ? outlineOf(given).introduces : []))
+  return checkLesson(text, { everyday, explainedBefore: new Set(explained) })
 }
 
 /** The course file and all its lessons together. */
 export function checkCourse(courseFile: string, text: string, textOf: TextOf): CheckedCourse {
   const { course, problems } = readCourse(text)
+  const everyday = course?.everyday ?? []
+  const explainedBefore = new Set<string>()
   const checked = (course?.lessons ?? []).map((id) => {
     const file = lessonFile(id)
     const given = textOf(file)
-    if (typeof given === 'string' && course) return { file, ...checkCourseLesson(course, id, given, textOf) }
-    const problem = typeof given === 'string' ? file : given.problem
-    return { file, lesson: undefined, problems: [{ line: 1, col: 1, message: problem }] }
+    if (typeof given !== 'string') return { file, lesson: undefined, problems: [{ ...top, message: given.problem }] }
+    const { lesson, problems: found, placeOf } = checkLesson(given, { everyday, explainedBefore })
+    const outline = outlineOf(given)
+    for (const term of outline.introduces) explainedBefore.add(term)
+    if (!lesson || lesson.id === id) return { file, lesson, problems: found }
+    const message = `the id ${lesson.id} is not the name of its file, which is ${id}`
+    return { file, lesson, problems: [...found, { ...placeOf(['id']), message }] }
   })
   return {
     course,
@@ -95,3 +92,5 @@ export function checkCourse(courseFile: string, text: string, textOf: TextOf): C
     ],
   }
 }
+
+const top = { line: 1, col: 1 }

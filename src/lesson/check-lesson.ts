@@ -88,9 +88,11 @@ export function placed(located: readonly Located[], { placeOf, placeOfKey }: Sou
     .sort((a, b) => a.line - b.line || a.col - b.col)
 }
 
-/** Ids of the terms a lesson says it explains, whatever else may be wrong with it. */
-export function introducedBy(text: string): string[] {
-  return namesAt(readSource(text).value, 'introduces')
+/** A lesson's id and the terms it says it explains, whatever else may be wrong with it. */
+export function outlineOf(text: string): { id: string; introduces: string[] } {
+  const { value } = readSource(text)
+  const id = fieldOf(value, 'id')
+  return { id: typeof id === 'string' ? id : '', introduces: namesAt(value, 'introduces') }
 }
 
 function namesAt(value: unknown, field: string): string[] {
