@@ -1,0 +1,119 @@
+import { describe, expect, it } from 'vitest'
+import { paperNames, papers } from '../../src/physics/paper.ts'
+import type { PickTest } from '../../src/physics/pick-test.ts'
+import {
+  beginningShare,
+  judgeMark,
+  oilPull,
+  oils,
+  oilViscosity,
+  pickResistance,
+  pickShareAt,
+  pickVelocity,
+  placeOf,
+  printStrip,
+  resistanceOfMark,
+  strengthOfResistance,
+  strip,
+  stripStrength,
+  velocityAt,
+} from '../../src/physics/pick-test.ts'
+import { wetSurfaceStrength } from '../../src/physics/paper.ts'
+
+const usual: PickTest = { paper: papers.coated, oil: 'medium', endVelocity: 5, wet: false, seed: 1 }
+
+describe('where picking begins', () => {
+  it('has one spot in twenty torn, on every paper with every oil', () => {
+    for (const name of paperNames) {
+      for (const oil of oils) {
+        const test = { ...usual, paper: papers[name], oil }
+        expect(pickShareAt(test, pickVelocity(test))).toBeCloseTo(beginningShare, 10)
+      }
+    }
+  })
+
+  it('gives the same pick resistance whatever the oil: velocity times viscosity', () => {
+    const resistances = oils.map((oil) => pickVelocity({ ...usual, oil }) * oilViscosity[oil])
+    resistances.forEach((resistance) => expect(resistance).toBeCloseTo(pickResistance(60), 9))
+    expect(strengthOfResistance(resistances[0])).toBeCloseTo(60, 9)
+  })
+
+  it('comes later on stronger paper and earlier on a wet strip', () => {
+    expect(pickResistance(61)).toBeGreaterThan(pickResistance(60))
+    for (const name of paperNames) {
+      const test = { ...usual, paper: papers[name] }
+      expect(pickVelocity({ ...test, wet: true })).toBeLessThan(pickVelocity(test))
+      expect(stripStrength({ ...test, wet: true })).toBe(wetSurfaceStrength(papers[name], 4))
+    }
+  })
+
+  it('comes with a pull that rises with speed and viscosity, ever more slowly', () => {
+    expect(oilPull('medium', 2)).toBeGreaterThan(oilPull('medium', 1))
+    expect(oilPull('high', 1)).toBeGreaterThan(oilPull('medium', 1))
+    expect(oilPull('medium', 3) - oilPull('medium', 2)).toBeLessThan(oilPull('medium', 2) - oilPull('medium', 1))
+  })
+})
+
+describe('a strip', () => {
+  it('runs faster and faster, from rest to its end velocity', () => {
+    expect(velocityAt(usual, 0)).toBe(0)
+    expect(velocityAt(usual, strip.length)).toBe(5)
+    expect(placeOf(usual, velocityAt(usual, 80))).toBeCloseTo(80, 9)
+  })
+
+  it('is torn where its own strength gave way: the same each time, another way for another seed', () => {
+    const torn = printStrip(usual)
+    expect(torn).toEqual(printStrip(usual))
+    expect(torn).not.toEqual(printStrip({ ...usual, seed: 2 }))
+    torn.slice(1).forEach((spot, i) => expect(spot.place).toBeGreaterThanOrEqual(torn[i].place))
+  })
+
+  // With P = 1 - exp(-(pull/S)^10), the sum of (pull/S)^10 over all spots up to where each gave way or survived is, on
+  // average, the number torn; hence S from the counts (a maximum likelihood estimate of a Weibull scale).
+  it('gives back the surface strength of the press model within 3 %, from its torn spots alone', () => {
+    for (const name of paperNames) {
+      const test: PickTest = {
+        ...usual,
+        paper: papers[name],
+        oil: name === 'newsprint' ? 'low' : 'medium',
+        endVelocity: 7,
+      }
+      let best = 0
+      let most = -Infinity
+      const tornBySpeed = new Map<number, number>()
+      for (const { velocity } of printStrip(test)) tornBySpeed.set(velocity, (tornBySpeed.get(velocity) ?? 0) + 1)
+      for (let strength = 10; strength < 100; strength *= 1.002) {
+        let log = 0
+        for (let row = 0; row < strip.along; row++) {
+          const velocity = velocityAt(test, ((row + 0.5) * strip.length) / strip.along)
+          const load = (oilPull(test.oil, velocity) / strength) ** 10
+          const torn = tornBySpeed.get(velocity) ?? 0
+          log += torn * Math.log(-Math.expm1(-load)) - (strip.across - torn) * load
+        }
+        if (log > most) [most, best] = [log, strength]
+      }
+      expect(Math.abs(best / papers[name].surfaceStrength - 1), name).toBeLessThan(0.03)
+    }
+  })
+})
+
+describe('a mark', () => {
+  const begins = placeOf(usual, pickVelocity(usual))
+
+  it('is right near where picking begins, and else too early or too late', () => {
+    expect(judgeMark(usual, begins)).toBe('right')
+    expect(judgeMark(usual, 0.6 * begins)).toBe('too early')
+    expect(judgeMark(usual, 1.5 * begins)).toBe('too late')
+    expect(judgeMark(usual, null)).toBe('too late')
+  })
+
+  it('gives the resistance of its place', () => {
+    expect(resistanceOfMark(usual, begins)).toBeCloseTo(pickResistance(60), 9)
+  })
+
+  it('belongs nowhere on a strip too slow to pick', () => {
+    const slow = { ...usual, endVelocity: 1 }
+    expect(judgeMark(slow, null)).toBe('rightly none')
+    expect(judgeMark(slow, 100)).toBe('nothing picks')
+  })
+})
