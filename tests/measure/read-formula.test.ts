@@ -101,15 +101,15 @@ describe('what is refused', () => {
       '𝟏',
       '²',
     )
+    const anyText = fc
+      .array(fc.integer({ min: 0, max: 0xffff }), { maxLength: 60 })
+      .map((codes) => String.fromCharCode(...codes))
     fc.assert(
-      fc.property(
-        fc.oneof(fc.string({ unit: sign, maxLength: 60 }), fc.string({ unit: 'binary', maxLength: 60 })),
-        (text) => {
-          const formula = readFormula(text)
-          if ('compute' in formula) expect(typeof formula.compute(read)).toBe('number')
-          else expect(formula.refused.message).toMatch(/^formula\./)
-        },
-      ),
+      fc.property(fc.oneof(fc.string({ unit: sign, maxLength: 60 }), anyText), (text) => {
+        const formula = readFormula(text)
+        if ('compute' in formula) expect(typeof formula.compute(read)).toBe('number')
+        else expect(formula.refused.message).toMatch(/^formula\./)
+      }),
       { numRuns: 200 },
     )
   })
