@@ -71,7 +71,7 @@ function wanted(args: string[]): { file: string; sheets: number; every: number }
 function readRun(file: string): { setUp: SetUp; events: RunEvent[] } {
   const input = parseJson(file, readInput(file))
   const isObject = typeof input === 'object' && input !== null && !Array.isArray(input)
-  const { events = [], ...rest } = isObject ? (input as Record<string, unknown>) : {}
+  const { events = [], ...rest } = isObject ? (input) : {}
   const checked = checkSetUp(isObject ? rest : input)
   if ('problems' in checked) throw problemsOf(checked.problems)
   const happening = checkEvents(events, checked.setUp)
