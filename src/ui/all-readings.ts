@@ -1,7 +1,7 @@
 /** Every reading of the sheet in tables, and the film stack of the nip looked at: the pictures in numbers. */
 import { css, html } from 'lit'
 import { liftedShares } from '../press/readings.ts'
-import { toShown } from '../session/measures.ts'
+import { inkDensity, toShown } from '../session/measures.ts'
 import './film-table.ts'
 import { say, sayNumber, sayPercent } from './say.ts'
 import { SessionElement } from './session-element.ts'
@@ -16,13 +16,17 @@ export class AllReadings extends SessionElement {
       div {
         overflow-x: auto;
       }
+      .note {
+        margin-top: 12px;
+      }
     `,
   ]
 
   override render() {
     return html`<div>${this.#traps()}</div>
       <div>${this.#inks()}</div>
-      <div>${this.#lifted()}</div>`
+      <div>${this.#lifted()}</div>
+      <p class="note">${say('bench.inkDensity', { density: sayNumber(inkDensity, 0, 2) })}</p>`
   }
 
   get #names(): string[] {

@@ -87,8 +87,11 @@ export const benchStyles = css`
     .pictures {
       min-height: 0;
     }
+    main {
+      grid-template-rows: minmax(0, 1fr) clamp(172px, 20dvh, 240px) auto;
+    }
     .pictures {
-      grid-template-rows: minmax(96px, 1fr) minmax(0, 2.3fr);
+      grid-template-rows: clamp(88px, calc(26dvh - 104px), 260px) minmax(0, 1fr);
     }
     .settings {
       overflow-y: auto;

@@ -1,7 +1,6 @@
 /** The bench: everything of one screen in its place, and the keys that work everywhere on it. */
 import { html } from 'lit'
 import './bench-header.ts'
-import './bench-panels.ts'
 import { forgetPicture } from './bench-picture.ts'
 import { benchStyles } from './bench-styles.ts'
 import type { ChooseEvent } from './choice.ts'
@@ -77,9 +76,7 @@ export class Bench extends SessionElement {
           <tack-section-panel class="panel" .session=${session}></tack-section-panel>
           <tack-loupe-panel class="panel" .session=${session}></tack-loupe-panel>
         </div>
-        <tack-telling class="panel telling" .session=${session}>
-          <tack-bench-panels .session=${session}></tack-bench-panels>
-        </tack-telling>
+        <tack-telling class="panel telling" .session=${session}></tack-telling>
         <tack-transport class="panel transport" .session=${session}></tack-transport>
         <tack-readings-strip class="panel readings" .session=${session}></tack-readings-strip>
       </main>

@@ -5,6 +5,7 @@ import { inkLetters } from '../session/letters.ts'
 import { toShown } from '../session/measures.ts'
 import { linkedText } from './linked-text.ts'
 import './measure-choice.ts'
+import './panel-button.ts'
 import { say, sayNumber, sayPercent } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -28,10 +29,18 @@ export class ReadingsStrip extends SessionElement {
         flex-wrap: wrap;
         gap: 4px 16px;
       }
-      section > h3 {
+      .title {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 8px;
+        align-items: center;
+        justify-content: space-between;
+      }
+      h3 {
         color: var(--soft);
         font-size: 14px;
         font-weight: 400;
+        line-height: 24px;
       }
       dt {
         font-size: 14px;
@@ -64,7 +73,10 @@ export class ReadingsStrip extends SessionElement {
   override render() {
     return html`
       <section>
-        <h3>${linkedText(say('bench.massTrapHead'))}</h3>
+        <div class="title">
+          <h3>${linkedText(say('bench.massTrapHead'))}</h3>
+          <tack-panel-button .session=${this.session} .panel=${'readings'}></tack-panel-button>
+        </div>
         <dl class="traps">${this.#traps()}</dl>
       </section>
       ${this.#nip()}

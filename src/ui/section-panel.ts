@@ -1,5 +1,6 @@
 /** The section with what belongs to it: which inks print in the patch that is cut open. */
 import { css, html } from 'lit'
+import './panel-button.ts'
 import './patch-switch.ts'
 import { say } from './say.ts'
 import './section-picture.ts'
@@ -20,7 +21,9 @@ export class SectionPanel extends SessionElement {
         flex-wrap: wrap;
         gap: 4px 12px;
         align-items: center;
-        justify-content: space-between;
+      }
+      tack-patch-switch {
+        margin-left: auto;
       }
       tack-section-picture {
         flex: 1;
@@ -33,6 +36,7 @@ export class SectionPanel extends SessionElement {
     return html`
       <div class="title">
         <h2>${say('bench.section')}</h2>
+        <tack-panel-button .session=${this.session} .panel=${'stack'}></tack-panel-button>
         <tack-patch-switch .session=${this.session}></tack-patch-switch>
       </div>
       <tack-section-picture .session=${this.session}></tack-section-picture>

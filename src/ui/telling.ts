@@ -2,6 +2,7 @@
 import { css, html } from 'lit'
 import { tellNip } from '../press/tell.ts'
 import { linkedText } from './linked-text.ts'
+import './panel-button.ts'
 import './pull-bars.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
@@ -21,13 +22,16 @@ export class Telling extends SessionElement {
         font-size: 17px;
         line-height: 22px;
       }
-      section {
+      .title {
         display: flex;
-        flex-direction: column;
+        flex-wrap: wrap;
+        gap: 4px 8px;
+        align-items: center;
+        justify-content: space-between;
       }
-      .more {
-        margin-top: auto;
-        padding-top: 8px;
+      section {
+        min-height: 0;
+        overflow-y: auto;
       }
       @media (max-width: 720px) {
         :host {
@@ -46,10 +50,12 @@ export class Telling extends SessionElement {
       <section aria-labelledby="what">
         <h2 id="what">${say('bench.whatHappened', { unit: playback.unit + 1, name: names[playback.unit] })}</h2>
         <p class="said" aria-live="polite">${linkedText(sentences.join(' '))}</p>
-        <div class="more"><slot></slot></div>
       </section>
       <section aria-labelledby="why">
-        <h2 id="why">${linkedText(say('bench.why'))}</h2>
+        <div class="title">
+          <h2 id="why">${linkedText(say('bench.why'))}</h2>
+          <tack-panel-button .session=${this.session} .panel=${'how'}></tack-panel-button>
+        </div>
         <tack-pull-bars .session=${this.session}></tack-pull-bars>
       </section>
     `

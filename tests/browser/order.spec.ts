@@ -139,7 +139,7 @@ test('all of it by keyboard alone: Tab reaches the ladder, a field, a reading an
     'Tack of black',
     'Run',
     'Step nip',
-    'µm',
+    'Unit of film',
   ])
     expect(
       [...reached].some((each) => each.includes(name)),

@@ -173,7 +173,7 @@ export const bench = {
   'bench.percent': '{value} %',
   'bench.lessThan': '<{value} %',
   'bench.atUnit': 'This patch, unit {unit}, {name}',
-  'bench.filmLeft': '[[ink-film|film]]',
+  'bench.filmLeft': '[[ink-film|film]] at the end',
   'bench.liftedHead': '[[lifting|lifted]]',
   'bench.pickedHead': '[[picking|picked]]',
   'bench.contaminationHead': '[[contamination|contamination]]',
