@@ -18,7 +18,7 @@ export function lineDrawing(picture: BenchPicture, size: Size): Shape[] {
   const { run, theme } = picture
   const { kind } = run.setUp.press
   const units = run.line.units.length
-  const layout = lineLayout(size, units, picture.largeType)
+  const layout = lineLayout(size, picture.words.units, picture.largeType)
   const place = spotPlace(picture.unit, shownPhase(picture))
   const films = lineFilms(picture)
   const extent = sheetExtent(kind, place, layout, size.width)

@@ -1,6 +1,7 @@
 /** What is written on the press line: the units' names, the parts of the current unit, the time between two nips. */
+import type { Cylinder } from './cylinder-shapes.ts'
 import type { LineLayout } from './line-layout.ts'
-import { unitReach } from './line-layout.ts'
+import { nameWidth, unitReach } from './line-layout.ts'
 import type { BenchPicture } from './picture.ts'
 import type { Lettering, Shape, Size } from './shapes.ts'
 import { stroke, textWidth } from './shapes.ts'
@@ -13,37 +14,43 @@ export function lineLabels(
   size: Size,
 ): Shape[] {
   return [
-    ...parts.flatMap((_, unit) => unitName(picture, unit, layout, size)),
+    ...parts.flatMap(({ impression }, unit) => unitName(picture, unit, impression, layout, size)),
     ...partNames(picture, parts[picture.unit], layout, size),
-    ...interval(picture, layout),
+    ...interval(picture, parts[0].impression.y, layout),
   ]
 }
 
 /** The unit's ink as a dot of its colour and its name, or as much of it as fits. */
-function unitName(picture: BenchPicture, unit: number, layout: LineLayout, { height }: Size): Shape[] {
+function unitName(
+  picture: BenchPicture,
+  unit: number,
+  impression: Cylinder,
+  { letters, spacing, beside }: LineLayout,
+  { height }: Size,
+): Shape[] {
   const { words, theme, inkLetters, inkColours } = picture
-  const { letters, spacing, first } = layout
   const current = unit === picture.unit
-  const room = spacing - 8
   const dot = 0.36 * letters
   const options = [words.units[unit], `${unit + 1} ${inkLetters[unit]}`, inkLetters[unit]]
-  const text = options.find((option) => textWidth(option, letters) + 2.6 * dot <= room) ?? options[2]
-  const wide = textWidth(text, letters) + 2.6 * dot
-  const x = first + unit * spacing
-  const y = height - 0.5 * letters - 4
+  const fits = (option: string) => beside || textWidth(option, letters) + letters <= spacing - 8
+  const text = options.find(fits) ?? options[2]
+  const wide = textWidth(text, letters) + letters
+  const left = beside ? impression.x + impression.radius + 6 : impression.x - wide / 2
+  const y = beside ? impression.y : height - 0.5 * letters - 4
+  const under = y + 0.5 * letters + 3
   return [
-    { kind: 'disc', x: x - wide / 2 + dot, y, radius: dot, fill: inkColours[unit], line: theme.graphite, width: 1 },
+    { kind: 'disc', x: left + dot, y, radius: dot, fill: inkColours[unit], line: theme.graphite, width: 1 },
     {
       kind: 'lettering',
       text,
-      x: x - wide / 2 + 2.6 * dot,
+      x: left + letters,
       y,
       size: letters,
       colour: theme.graphite,
       anchor: [0, 0.5],
       bold: current,
     },
-    ...(current ? [stroke([x - wide / 2, height - 2, x + wide / 2 + 4, height - 2], theme.accent, 3)] : []),
+    ...(current ? [stroke([left, under, left + wide + 4, under], theme.accent, 3)] : []),
   ]
 }
 
@@ -60,11 +67,11 @@ function partNames(
   const last = unit === accounts.length - 1
   const end = last ? size.width : first + (unit + 1) * spacing - unitReach * radius
   const impressionEnd = last ? size.width : first + (unit + 1) * spacing - radius
-  const named: [string, { x: number; y: number; radius: number }, number][] = [
+  const named: (readonly [string, Cylinder, number])[] = [
     [words.inkRoller, parts.inkRoller, end],
     [words.plate, parts.plate, end],
     [words.blanket, parts.blanket, end],
-    [words.impression, parts.impression, impressionEnd],
+    ...(layout.beside ? [] : [[words.impression, parts.impression, impressionEnd] as const]),
   ]
   if (radius < 13 || named.some(([text, , limit]) => x + textWidth(text, small) + 4 > limit)) return []
   return named.flatMap(([text, part]): Shape[] => {
@@ -81,14 +88,15 @@ function partNames(
   })
 }
 
-/** An arrow from the nip before to this one, or from the first to the second, with the time it takes. */
-function interval({ words, theme, unit }: BenchPicture, layout: LineLayout): Shape[] {
-  const { radius, spacing, first, track, letters } = layout
+/** An arrow from the unit before to this one, or from the first to the second, with the time between their nips. */
+function interval({ words, theme, unit }: BenchPicture, middle: number, layout: LineLayout): Shape[] {
+  const { radius, spacing, first, letters, beside } = layout
   const from = Math.max(0, unit - 1)
-  const start = first + from * spacing + radius + 8
+  const named = beside ? nameWidth([words.units[from]], letters) + 14 : 0
+  const start = first + from * spacing + radius + 8 + named
   const end = first + (from + 1) * spacing - radius - 8
   if (end - start < textWidth(words.interval, letters) + 12) return []
-  const y = track + layout.paper + 1.75 * radius
+  const y = beside ? middle + 0.5 * letters : middle + 0.75 * radius
   const tip = 4
   return [
     stroke([start, y, end, y], theme.graphite, 1, 0.7),
@@ -98,7 +106,7 @@ function interval({ words, theme, unit }: BenchPicture, layout: LineLayout): Sha
       kind: 'lettering',
       text: words.interval,
       // Beside the first unit's own names, which end left of there.
-      x: from === unit ? start + 0.75 * (end - start) : (start + end) / 2,
+      x: from === unit && !beside ? start + 0.75 * (end - start) : (start + end) / 2,
       y: y - 3,
       size: letters - 1,
       colour: theme.graphite,

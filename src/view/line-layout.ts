@@ -1,5 +1,5 @@
 /** Where the units of the press line stand. Cylinders roll on each other and on the sheet without slipping. */
-import { letterSize } from './shapes.ts'
+import { letterSize, textWidth } from './shapes.ts'
 
 export interface LineLayout {
   /** px: radius of plate, blanket and impression cylinder */
@@ -14,6 +14,8 @@ export interface LineLayout {
   filmOnRoller: number
   paper: number
   letters: number
+  /** whether the units' names stand beside their impression cylinders, or below for want of room there */
+  beside: boolean
 }
 
 /** In radii: all of one unit above and below the paper, and from left to right. */
@@ -22,24 +24,41 @@ const below = 2.1
 const across = 4.75
 /** In radii: how far a unit reaches to the left of its nip. */
 export const unitReach = 3.7
-/** In radii: how far the nip is right of a unit's middle. */
-const aside = 1.28
 /** In radii: units further apart than this would look like separate machines. */
 const widest = 11
 
-export function lineLayout(size: { width: number; height: number }, units: number, largeType: boolean): LineLayout {
+/** px of the longest of the units' names, its dot of ink included. */
+export function nameWidth(names: readonly string[], letters: number): number {
+  return Math.max(...names.map((name) => textWidth(name, letters))) + letters
+}
+
+export function lineLayout(
+  size: { width: number; height: number },
+  names: readonly string[],
+  largeType: boolean,
+): LineLayout {
   const letters = letterSize(largeType)
-  const names = letters + 12
-  const radius = Math.max(6, Math.min((size.height - names - 6) / (above + below), size.width / units / across))
-  const spacing = Math.min(size.width / units, widest * radius)
+  const name = nameWidth(names, letters)
+  const units = names.length
+  const beside = fitted(size.width, size.height, units, letters, name + 12)
+  const closest = Math.max((unitReach + 1) * beside.radius, 2 * beside.radius + name + 20)
+  return beside.spacing >= closest ? beside : fitted(size.width, size.height - letters - 12, units, letters, 0)
+}
+
+/** The layout within `width` and `height`; `beside` px are kept free for a name to the right of each unit. */
+function fitted(width: number, height: number, units: number, letters: number, beside: number): LineLayout {
+  const radius = Math.max(6, Math.min((height - 8) / (above + below), width / units / across))
+  const ends = (unitReach + 1.1) * radius + beside
+  const spacing = Math.min(width / units, widest * radius, (width - ends) / (units - 1))
   return {
     radius,
     spacing,
-    first: (size.width - spacing * (units - 1)) / 2 + aside * radius,
-    track: Math.max(above * radius + 4, (size.height - names + (above - below) * radius) / 2),
+    first: (width - spacing * (units - 1) - ends) / 2 + unitReach * radius,
+    track: Math.max(above * radius + 4, (height + (above - below) * radius) / 2),
     filmOnSheet: Math.max(1.2, 0.13 * radius),
     filmOnRoller: Math.max(0.6, 0.055 * radius),
     paper: Math.max(2.5, 0.17 * radius),
     letters,
+    beside: beside > 0,
   }
 }

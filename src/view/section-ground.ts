@@ -54,7 +54,7 @@ export function blanketShapes(
   const surface = blanketSurface.map((height) => floor - height)
   const points = steppedLine(surface, { left, column }, [right, 0, left, 0])
   const face = between(theme.line, theme.graphite, 0.12)
-  const plies = [0.3, 0.55, 0.8].map((share) =>
+  const plies = [0.3, 0.55].map((share) =>
     stroke(
       points.slice(4).map((part, i) => (i % 2 === 0 ? part : part * (1 - share) - share * 4)),
       between(face, theme.graphite, 0.22),

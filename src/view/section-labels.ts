@@ -18,9 +18,8 @@ export function sectionLabels(
   return [
     ...ruler(picture, layout),
     ...lengthBar(picture, layout, size),
-    ...[...bands.sheet, ...bands.blanket].flatMap((band, place) =>
-      letterChip(band, place % bands.sheet.length, layout, picture),
-    ),
+    ...letterChips(bands.sheet, layout, picture),
+    ...letterChips(bands.blanket, layout, picture),
     {
       kind: 'lettering',
       text: words.blanket,
@@ -94,18 +93,25 @@ function lengthBar(picture: BenchPicture, { left, right, column, letters }: Sect
   ]
 }
 
-/** The ink's letter on a small round chip, each layer's a step further in than the one below. */
-function letterChip({ ink, top, bottom }: Band, layer: number, layout: SectionLayout, picture: BenchPicture): Shape[] {
+/** px: a film thinner than this carries no letter. */
+const thinnestLettered = 5
+
+/** Every ink's letter on a small round chip in its film, each a step further in than the one before: a stair. */
+function letterChips(bands: readonly Band[], layout: SectionLayout, { theme }: BenchPicture): Shape[] {
   const { left, right, column, letters } = layout
   const radius = 0.62 * letters
-  const wanted = Math.floor((radius + 6 + layer * 2.1 * radius) / column)
-  const i = top.findIndex((y, place) => place >= wanted && bottom[place] - y >= 5)
-  if (i < 0) return []
-  const x = Math.min(left + (i + 0.5) * column, right - radius)
-  const y = (top[i] + bottom[i]) / 2
-  const dark = darkOf(picture.theme)
-  return [
-    { kind: 'disc', x, y, radius, fill: picture.theme.paper, line: dark, width: 1 },
-    { kind: 'lettering', text: ink.letter, x, y, size: letters - 1, colour: dark, anchor: [0.5, 0.5], bold: true },
-  ]
+  const dark = darkOf(theme)
+  let next = radius + 6
+  return bands.flatMap(({ ink, top, bottom }): Shape[] => {
+    const wanted = Math.floor(next / column)
+    const i = top.findIndex((y, place) => place >= wanted && bottom[place] - y >= thinnestLettered)
+    if (i < 0) return []
+    const x = Math.min(left + (i + 0.5) * column, right - radius)
+    const y = (top[i] + bottom[i]) / 2
+    next = x - left + 2.1 * radius
+    return [
+      { kind: 'disc', x, y, radius, fill: theme.paper, line: dark, width: 1 },
+      { kind: 'lettering', text: ink.letter, x, y, size: letters - 1, colour: dark, anchor: [0.5, 0.5], bold: true },
+    ]
+  })
 }

@@ -22,8 +22,8 @@ export interface SectionLayout extends SectionScale {
 /** px: a smaller view shows the picture of this size, scaled down. */
 export const leastSection = { width: 300, height: 220 }
 
-/** Below this width the pulls are left to the sentence beside the picture. */
-const widthForBars = 560
+/** Below this width the films need all of it, and the pulls are left to what stands beside the picture. */
+const widthForBars = 820
 
 /** Share of the height that 1 um may take: beyond this, films look like boards. */
 const mostPerMicrometre = 0.12

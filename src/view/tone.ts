@@ -27,7 +27,7 @@ export function darkOf({ ground, graphite }: { ground: number; graphite: number 
   return luminance(ground) < luminance(graphite) ? ground : graphite
 }
 
-/** What stands for air in a section: paper and films must stand out from it. */
-export function airOf({ ground, line }: { ground: number; line: number }): number {
-  return between(ground, line, 0.45)
+/** What stands for air in a section: light paper and black ink must both stand out from it, in the dark as well. */
+export function airOf({ ground, line, graphite }: { ground: number; line: number; graphite: number }): number {
+  return luminance(ground) > luminance(graphite) ? between(ground, line, 0.45) : between(ground, graphite, 0.42)
 }

@@ -10,7 +10,7 @@ import { unitParts } from '../../src/view/unit-shapes.ts'
 import { pictureOf, setUpOf } from './a-picture.ts'
 
 const picture = pictureOf(setUpOf([16, 14, 12, 10]))
-const layout = lineLayout({ width: 1086, height: 190 }, 4, false)
+const layout = lineLayout({ width: 1086, height: 190 }, picture.words.units, false)
 
 test('the sheet only ever moves on, and each nip ends where the next begins', () => {
   for (let unit = 0; unit < 8; unit++) {
@@ -72,7 +72,7 @@ test.each([2, 3, 4, 6, 8])('%i units fit between 320 and 3840 px', (units) => {
   const many = pictureOf(setUpOf(Array.from({ length: units }, (_, i) => 16 - i)))
   for (const width of [320, 390, 700, 1086, 3840]) {
     const size = { width, height: 190 }
-    const fitted = lineLayout(size, units, false)
+    const fitted = lineLayout(size, many.words.units, false)
     for (let unit = 0; unit < units; unit++) {
       const { dampening, ...others } = unitParts(many, unit, 0.3, fitted)
       const parts: (Cylinder | null)[] = [dampening, ...Object.values(others)]

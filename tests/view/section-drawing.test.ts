@@ -6,7 +6,7 @@ import { sectionDrawing } from '../../src/view/section-drawing.ts'
 import type { Shape } from '../../src/view/shapes.ts'
 import { pictureOf, setUpOf, tearing } from './a-picture.ts'
 
-const desk = { width: 680, height: 330 }
+const desk = { width: 860, height: 330 }
 const smallest = { width: 300, height: 220 }
 
 function letterings(shapes: readonly Shape[]): string[] {
