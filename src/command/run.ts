@@ -71,7 +71,8 @@ function wanted(args: string[]): { file: string; sheets: number; every: number }
 function readRun(file: string): { setUp: SetUp; events: RunEvent[] } {
   const input = parseJson(file, readInput(file))
   const isObject = typeof input === 'object' && input !== null && !Array.isArray(input)
-  const { events = [], ...rest } = isObject ? (input) : {}
+  const given: Record<string, unknown> = isObject ? { ...input } : {}
+  const { events = [], ...rest } = given
   const checked = checkSetUp(isObject ? rest : input)
   if ('problems' in checked) throw problemsOf(checked.problems)
   const happening = checkEvents(events, checked.setUp)

@@ -59,12 +59,12 @@ export function orderPath(setUp: SetUp): OrderPath {
   }
 }
 
-/** Puts ink `ink` (its place in the set-up) on the next unit and settles it. */
-export function putOn(path: OrderPath, ink: number): void {
-  const { depth, line, loaded, sheets, rooms } = path
-  path.order[depth] = ink
-  path.setUp.inks[depth] = loaded[ink]
-  line.lnTack[depth] = Math.log(loaded[ink].tack)
+/** Puts ink `place` of the set-up on the next unit and settles it; with other properties than loaded, where `ink` says so. */
+export function putOn(path: OrderPath, place: number, ink: Ink = path.loaded[place]): void {
+  const { depth, line, sheets, rooms } = path
+  path.order[depth] = place
+  path.setUp.inks[depth] = ink
+  line.lnTack[depth] = Math.log(ink.tack)
   line.units.length = depth
   const unit = unitOf(path.setUp, depth, line.units.at(-1))
   line.units.push(unit)
