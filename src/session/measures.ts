@@ -2,6 +2,7 @@
  * The units a person may choose to read and type in. The set-up itself always holds m/s, degC and um; mathjs says how a
  * chosen unit follows from those, and is fetched only when another unit is chosen.
  */
+import type { Quantity, UnitName } from './unit-names.ts'
 
 /** A chosen unit follows from the set-up's own by `shown = scale * own + offset`. */
 export interface Measure {
@@ -10,20 +11,7 @@ export interface Measure {
   offset: number
 }
 
-export const unitNames = {
-  speed: ['m/s', 'm/min', 'ft/min', 'sheets/h'],
-  temperature: ['degC', 'degF'],
-  film: ['um', 'g/m2'],
-} as const
-
-export type Quantity = keyof typeof unitNames
-export type UnitName = (typeof unitNames)[Quantity][number]
 export type Measures = Record<Quantity, Measure>
-
-/** m of printed sheet from one sheet's start to the next's: chosen so that 2.5 m/s is 10,000 sheets an hour. */
-export const sheetPitch = 0.9
-/** g/cm3 of wet ink: an assumption, chosen so that 1 um weighs 1 g/m2; real inks lie a little to either side. */
-export const inkDensity = 1
 
 export const ownMeasures: Measures = {
   speed: own('m/s'),

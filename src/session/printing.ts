@@ -16,7 +16,7 @@ export function takesLong({ inks, reading }: SetUp): boolean {
 }
 
 /** Prints the sheet of a set-up that takes long, yielding the sheet reached. */
-export function* printInSteps(setUp: SetUp, sheet: number): Generator<number, Run, undefined> {
+function* printInSteps(setUp: SetUp, sheet: number): Generator<number, Run, undefined> {
   return runAt(yield* runInSteps(setUp, sheet), sheet)
 }
 

@@ -1,8 +1,8 @@
 /** Conversions by mathjs, of which only what units need is taken. */
 import type { Unit } from 'mathjs'
 import { create, createUnitDependencies, unitDependencies } from 'mathjs'
-import type { UnitName } from './measures.ts'
-import { inkDensity, sheetPitch } from './measures.ts'
+import type { UnitName } from './unit-names.ts'
+import { inkDensity, sheetPitch } from './unit-names.ts'
 
 const { createUnit, unit } = create({ createUnitDependencies, unitDependencies }) as {
   createUnit: (name: string, definition: string) => Unit

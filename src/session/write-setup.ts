@@ -13,10 +13,10 @@ export interface WrittenSetUp {
 }
 
 /** A paper by the supplied one it comes from, and what differs from that. */
-export type WrittenPaper = { base: PaperName } & Partial<Paper>
+type WrittenPaper = { base: PaperName } & Partial<Paper>
 
 /** A press; its interval only where it is pinned. */
-export interface WrittenPress {
+interface WrittenPress {
   kind: PressKind
   speed: number
   interval?: number

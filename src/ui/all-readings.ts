@@ -1,7 +1,8 @@
 /** Every reading of the sheet in tables, and the film stack of the nip looked at: the pictures in numbers. */
 import { css, html } from 'lit'
 import { liftedShares } from '../press/readings.ts'
-import { inkDensity, toShown } from '../session/measures.ts'
+import { toShown } from '../session/measures.ts'
+import { inkDensity } from '../session/unit-names.ts'
 import './film-table.ts'
 import { say, sayNumber, sayPercent } from './say.ts'
 import { SessionElement } from './session-element.ts'

@@ -1,7 +1,8 @@
 /** The unit in which one quantity is shown and typed. */
 import { html } from 'lit'
-import type { Quantity, UnitName } from '../session/measures.ts'
-import { measureIn, unitNames } from '../session/measures.ts'
+import { measureIn } from '../session/measures.ts'
+import type { Quantity, UnitName } from '../session/unit-names.ts'
+import { unitNames } from '../session/unit-names.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'

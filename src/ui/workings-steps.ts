@@ -32,7 +32,7 @@ function figure(value: number): string {
   return String.raw`${digits} \cdot 10^{${Number(power)}}`
 }
 
-export interface PullWorking {
+interface PullWorking {
   /** by the law, from the factors shown; tack units */
   pull: number
   tex: string
@@ -41,13 +41,7 @@ export interface PullWorking {
 export const pullLaw = String.raw`F = T \left(\frac{U}{U_0}\right)^{a} e^{-c(\theta - \theta_0)} \left(\frac{h_0}{h}\right)^{\beta} s \, w`
 
 /** The pull of one film; `wetBelow` (um) lies between it and the paper, null where it is still on the blanket. */
-export function pullWorking(
-  run: Run,
-  film: FilmAccount,
-  unit: number,
-  wetBelow: number | null,
-  letter: string,
-): PullWorking {
+function pullWorking(run: Run, film: FilmAccount, unit: number, wetBelow: number | null, letter: string): PullWorking {
   const { setUp, line } = run
   const { press, paper } = setUp
   const ink = setUp.inks[film.unit]

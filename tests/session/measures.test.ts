@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, test } from 'vitest'
-import { fromShown, measureIn, ownMeasures, toShown, unitNames } from '../../src/session/measures.ts'
+import { fromShown, measureIn, ownMeasures, toShown } from '../../src/session/measures.ts'
+import { unitNames } from '../../src/session/unit-names.ts'
 
 // Fetching mathjs takes seconds on a busy machine.
 beforeAll(() => measureIn('degF'), 60_000)
