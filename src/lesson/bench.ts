@@ -1,6 +1,7 @@
 /** The bench as a lesson sees it: a set-up, the patch looked at, and what its sheet reads. */
+import type { Strip } from '../measure/strip.ts'
+import { stripOf } from '../measure/strip.ts'
 import type { Readings } from '../press/readings.ts'
-import { readSheet } from '../press/readings.ts'
 import { runPress } from '../press/run.ts'
 import type { SetUp } from '../press/setup.ts'
 
@@ -15,16 +16,21 @@ export function benchOf(setUp: SetUp): Bench {
 }
 
 /** A set-up is never changed in place, so that its readings can be kept with it. */
-const kept = new WeakMap<SetUp, Readings>()
+const kept = new WeakMap<SetUp, Strip>()
 
-/** What the sheet reads; worked out once for each set-up. */
-export function readingsOf(setUp: SetUp): Readings {
-  let readings = kept.get(setUp)
-  if (!readings) {
-    readings = readSheet(runPress(setUp))
-    kept.set(setUp, readings)
+/** The control strip of the sheet; worked out once for each set-up, its patches when they are asked for. */
+export function stripFor(setUp: SetUp): Strip {
+  let strip = kept.get(setUp)
+  if (!strip) {
+    strip = stripOf(runPress(setUp))
+    kept.set(setUp, strip)
   }
-  return readings
+  return strip
+}
+
+/** What the sheet reads. */
+export function readingsOf(setUp: SetUp): Readings {
+  return stripFor(setUp).sheet
 }
 
 /** The unit (from 0) of the ink called `name`, or what is wrong in words. */

@@ -4,7 +4,7 @@ import { fields, id, listOf, text } from './field.ts'
 import { format } from './lesson.ts'
 
 /** How many terms of the glossary a course may treat as everyday words. */
-export const mostEverydayWords = 12
+const mostEverydayWords = 12
 
 export const courseSchema = fields('a course', {
   format,

@@ -30,17 +30,7 @@ function compared<const Is extends string, const Extra extends v.ObjectEntries>(
   )
 }
 
-export const benchNames = [
-  'order',
-  'within',
-  'at least',
-  'at most',
-  'paper',
-  'kind',
-  'waterless',
-  'sheet',
-  'patch',
-] as const
+const benchNames = ['order', 'within', 'at least', 'at most', 'paper', 'kind', 'waterless', 'sheet', 'patch'] as const
 
 const benchOptions = [
   fields('the expectation order', { is: v.literal('order'), inks: listOf(inkName, 'inks', 2, 8) }),
@@ -62,7 +52,7 @@ export type BenchExpectation = v.InferOutput<typeof benchSchema>
 const choiceSchema = fields('a choice', { id, text, feedback: v.exactOptional(text) })
 const itemSchema = fields('an item', { id, text })
 
-export const questionNames = ['choice', 'sequence', 'diagnosis', 'number'] as const
+const questionNames = ['choice', 'sequence', 'diagnosis', 'number'] as const
 
 const questionOptions = [
   fields('the expectation choice', {

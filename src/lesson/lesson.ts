@@ -27,7 +27,7 @@ const handoutSchema = fields('a handout', {
   blanks: listOf(fields('a blank', { ask: text, answer: text }), 'blanks', 1, 20),
 })
 
-export const lessonFields = {
+const lessonFields = {
   format,
   id,
   title: text,

@@ -85,7 +85,7 @@ function inlines(tokens: readonly Token[], glossary: Glossary | undefined): Inli
   })
 }
 
-export function isSafeLink(href: string): boolean {
+function isSafeLink(href: string): boolean {
   return /^https:\/\/[^\s/]/.test(href)
 }
 

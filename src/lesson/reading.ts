@@ -1,13 +1,18 @@
 /**
  * What an expectation may be about: everything the bench reads off a sheet or shows of its set-up, each with its unit.
- * A further reading (a density, an apparent trap) is one more line in `readings`.
+ * A further reading is one more entry in `readings`.
  */
 import * as v from 'valibot'
+import type { DensityFilter } from '../colour/data/density-weights.ts'
+import { densityFilters } from '../colour/density.ts'
+import { trapAt } from '../measure/patch-trap.ts'
+import { isRefused } from '../measure/said.ts'
+import { readPatch } from '../measure/strip.ts'
 import { patchOf } from '../press/patches.ts'
 import { dampeningAt, temperatureAt } from '../press/setup.ts'
 import type { Bench } from './bench.ts'
-import { readingsOf, unitOf } from './bench.ts'
-import { fields, inkName, kindMessage, listOf } from './field.ts'
+import { readingsOf, stripFor, unitOf } from './bench.ts'
+import { fields, inkName, kindMessage, listOf, oneOf } from './field.ts'
 
 /** Where a reading is taken: which ink, on, by or in which others; each kind of reading names the ones it needs. */
 interface Where {
@@ -15,6 +20,7 @@ interface Where {
   on?: string | undefined
   by?: string | undefined
   in?: readonly string[] | undefined
+  through?: DensityFilter | undefined
 }
 
 /** The same as numbers of units, from 0. */
@@ -23,6 +29,7 @@ interface Units {
   on: number
   by: number
   in: readonly number[] | undefined
+  through: DensityFilter
 }
 
 interface ReadingKind {
@@ -83,6 +90,32 @@ export const readings = {
     measured: true,
     read: ({ setUp }, { of }) => 100 * readingsOf(setUp).contamination[of],
   },
+  /** minus paper, status T */
+  density: {
+    unit: 'density',
+    needs: ['in', 'through'],
+    mayHave: [],
+    measured: true,
+    read: ({ setUp }, { in: inks, through }) => {
+      const { colour } = readPatch(stripFor(setUp), patchOf(inks ?? []))
+      if (isRefused(colour)) return { problem: 'an ink of this patch has no colour, so no density can be read' }
+      return colour.densitiesMinusPaper.T[through]
+    },
+  },
+  /** by the Preucil equation, status T, through the filter for the second ink */
+  'apparent trap': {
+    unit: '%',
+    needs: ['of', 'on'],
+    mayHave: [],
+    measured: true,
+    read: ({ setUp }, { of, on }) => {
+      const trap = of > on ? trapAt(stripFor(setUp), patchOf([on, of]), 'T') : null
+      if (trap === null || isRefused(trap.apparent)) {
+        return { problem: `densities tell no trap of ${setUp.inks[of].name} on ${setUp.inks[on].name}` }
+      }
+      return trap.apparent.percent.preucil
+    },
+  },
   tack: control('tack units', ['of'], ({ setUp }, { of }) => setUp.inks[of].tack),
   'form roller film': control('um', ['of'], ({ setUp }, { of }) => setUp.inks[of].film),
   coverage: control('%', ['of'], ({ setUp }, { of }) => 100 * setUp.inks[of].coverage),
@@ -100,7 +133,13 @@ function control(unit: string, needs: readonly (keyof Where)[], read: ReadingKin
   return { unit, needs, mayHave: [], measured: false, read }
 }
 
-const whereFields = { of: inkName, on: inkName, by: inkName, in: listOf(inkName, 'inks', 1, 8) }
+const whereFields = {
+  of: inkName,
+  on: inkName,
+  by: inkName,
+  in: listOf(inkName, 'inks', 1, 8),
+  through: oneOf('filter', densityFilters),
+}
 
 function readingFields<const Name extends ReadingName>(what: Name) {
   const { needs, mayHave }: ReadingKind = readings[what]
@@ -133,12 +172,26 @@ export function read(bench: Bench, { what, ...where }: ReadingRef): number | { p
   for (const unit of [...Object.values(found), ...(patch ?? [])]) {
     if (typeof unit !== 'number') return unit
   }
-  return readings[what].read(bench, { of: 0, on: 0, by: 0, ...found, in: patch as number[] | undefined })
+  return readings[what].read(bench, {
+    of: 0,
+    on: 0,
+    by: 0,
+    ...found,
+    in: patch as number[] | undefined,
+    through: where.through ?? 'green',
+  })
 }
 
 /** "mass trap of yellow on cyan", for messages */
-export function nameOfReading({ what, of, on, by, in: patch }: ReadingRef): string {
-  return [what, of && `of ${of}`, on && `on ${on}`, by && `by ${by}`, patch && `in the patch of ${patch.join(', ')}`]
+export function nameOfReading({ what, of, on, by, in: patch, through }: ReadingRef): string {
+  return [
+    what,
+    of && `of ${of}`,
+    on && `on ${on}`,
+    by && `by ${by}`,
+    patch && `in the patch of ${patch.join(', ')}`,
+    through && `through the ${through} filter`,
+  ]
     .filter(Boolean)
     .join(' ')
 }

@@ -5,6 +5,8 @@ import type { ReadingRef } from '../../src/lesson/reading.ts'
 import { nameOfReading, read, readingNames, readings } from '../../src/lesson/reading.ts'
 import { checkSetUp } from '../../src/press/check-setup.ts'
 import { readSheet } from '../../src/press/readings.ts'
+import { isRefused } from '../../src/measure/said.ts'
+import { readPatch, stripOf } from '../../src/measure/strip.ts'
 import { runPress } from '../../src/press/run.ts'
 
 const checked = checkSetUp({
@@ -21,6 +23,19 @@ if ('problems' in checked) throw new Error('the set-up of this test is refused')
 const bench = benchOf(checked.setUp)
 const sheet = readSheet(runPress(checked.setUp))
 
+const strip = stripOf(runPress(checked.setUp))
+
+/** Density of a patch through green, minus paper; process inks all have a colour. */
+function throughGreen(patch: number): number {
+  const { colour } = readPatch(strip, patch)
+  if (isRefused(colour)) throw new Error('an ink without colour')
+  return colour.densitiesMinusPaper.T.green
+}
+
+const cyanAlone = throughGreen(0b010)
+const magentaAlone = throughGreen(0b100)
+const both = throughGreen(0b110)
+
 // Patches are told by the bits of their units: black 1, cyan 2, magenta 4.
 const expected: [ReadingRef, number | undefined, string][] = [
   [
@@ -33,6 +48,8 @@ const expected: [ReadingRef, number | undefined, string][] = [
   [{ what: 'picked' }, sheet.worstTorn, '%'],
   [{ what: 'picked', in: ['black', 'cyan'] }, sheet.torn[0b011], '%'],
   [{ what: 'contamination', of: 'magenta' }, sheet.contamination[2], '%'],
+  [{ what: 'density', in: ['cyan', 'magenta'], through: 'green' }, both, 'density'],
+  [{ what: 'apparent trap', of: 'magenta', on: 'cyan' }, (both - cyanAlone) / magentaAlone, '%'],
   [{ what: 'tack', of: 'cyan' }, 12, 'tack units'],
   [{ what: 'form roller film', of: 'cyan' }, 3, 'um'],
   [{ what: 'coverage', of: 'cyan' }, 0.3, '%'],
