@@ -8,27 +8,23 @@ import { shownPhase } from './phases.ts'
 import type { BenchPicture } from './picture.ts'
 import { darkOf } from './tone.ts'
 
-interface Faces {
-  before: ImageData
-  after: ImageData
-}
-
 export class LoupeFace {
   readonly sprite = new Sprite()
   private readonly canvas = document.createElement('canvas')
-  private readonly faces = latest(facesOf, ({ cells, unit, face, theme }) => [
-    cells,
-    unit,
-    face,
-    theme.paper,
-    darkOf(theme),
-  ])
-  private shown: { faces: Faces; edge: number } | null = null
+  /** by unit passed, as long as the cells stay the same: what lies after one unit lies before the next */
+  private readonly faces = latest<[BenchPicture], Map<number, ImageData>>(
+    () => new Map(),
+    ({ cells, face, theme }) => [cells, face, theme.paper, darkOf(theme)],
+  )
+  private shown: { before: ImageData; after: ImageData; edge: number } | null = null
 
   draw(picture: BenchPicture, { x, y, radius }: LoupeLayout): void {
-    const faces = this.faces(picture)
-    const edge = leftNip(shownPhase(picture), picture.cells.width)
-    if (this.shown?.faces !== faces || this.shown.edge !== edge) this.show(faces, edge)
+    const { unit, face, cells } = picture
+    const after = this.faceAfter(picture, unit)
+    const before = face === 'marks' ? after : this.faceAfter(picture, unit - 1)
+    const edge = leftNip(shownPhase(picture), cells.width)
+    const { shown } = this
+    if (shown?.before !== before || shown.after !== after || shown.edge !== edge) this.show(before, after, edge)
     this.sprite.position.set(x - radius, y - radius)
     this.sprite.setSize(2 * radius)
   }
@@ -37,9 +33,19 @@ export class LoupeFace {
     this.sprite.destroy({ texture: true, textureSource: true })
   }
 
-  private show(faces: Faces, edge: number): void {
+  private faceAfter(picture: BenchPicture, unit: number): ImageData {
+    const faces = this.faces(picture)
+    let image = faces.get(unit)
+    if (!image) {
+      image = faceImage(picture, unit)
+      faces.set(unit, image)
+    }
+    return image
+  }
+
+  private show(before: ImageData, after: ImageData, edge: number): void {
     const { canvas, sprite } = this
-    const { width, height } = faces.after
+    const { width, height } = after
     if (canvas.width !== width || canvas.height !== height || sprite.texture === Texture.EMPTY) {
       Object.assign(canvas, { width, height })
       if (sprite.texture !== Texture.EMPTY) sprite.texture.destroy(true)
@@ -48,27 +54,18 @@ export class LoupeFace {
     }
     const context = canvas.getContext('2d')
     if (!context) throw new Error('This browser gives no drawing surface for the loupe.')
-    context.putImageData(faces.before, 0, 0)
-    if (edge < width) context.putImageData(faces.after, 0, 0, edge, 0, width - edge, height)
+    context.putImageData(before, 0, 0)
+    if (edge < width) context.putImageData(after, 0, 0, edge, 0, width - edge, height)
     sprite.texture.source.update()
-    this.shown = { faces, edge }
+    this.shown = { before, after, edge }
   }
 }
 
-function facesOf({ cells, unit, face, theme, paint }: BenchPicture): Faces {
+function faceImage({ cells, face, theme, paint }: BenchPicture, unit: number): ImageData {
   const { width, height } = cells
-  const picture = (fill: (pixels: Uint8ClampedArray) => void): ImageData => {
-    const image = new ImageData(width, height)
-    fill(image.data)
-    cutRound(image.data, width, height)
-    return image
-  }
-  if (face === 'marks') {
-    const marks = picture((pixels) => paintMarks(cells.stages[unit], { unit, width }, theme, pixels))
-    return { before: marks, after: marks }
-  }
-  return {
-    before: picture((pixels) => paint(inkInCells(cells, unit - 1), pixels)),
-    after: picture((pixels) => paint(inkInCells(cells, unit), pixels)),
-  }
+  const image = new ImageData(width, height)
+  if (face === 'marks') paintMarks(cells.stages[unit], { unit, width }, theme, image.data)
+  else paint(inkInCells(cells, unit), image.data)
+  cutRound(image.data, width, height)
+  return image
 }
