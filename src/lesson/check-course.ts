@@ -6,7 +6,7 @@ import type { Course } from './course.ts'
 import { courseSchema } from './course.ts'
 import { didYouMean } from './field.ts'
 import type { Lesson } from './lesson.ts'
-import { glossaryOf } from './language.ts'
+import { glossaryIn } from './language.ts'
 import type { Problem } from './source.ts'
 import { readSource } from './source.ts'
 import type { Located } from './term-order.ts'
@@ -40,7 +40,7 @@ export function readCourse(text: string): { course: Course | undefined; problems
     })
     return { course: undefined, problems: placed(issues, source) }
   }
-  const terms = Object.keys(glossaryOf('en'))
+  const terms = Object.keys(glossaryIn('en'))
   const located = [
     ...parsed.output.everyday.flatMap((term, at) =>
       terms.includes(term)

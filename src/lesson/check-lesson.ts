@@ -1,7 +1,7 @@
 /** Checks one lesson file from its text: every problem at once, each with its line and column. */
 import * as v from 'valibot'
 import type { Glossary } from './language.ts'
-import { glossaryOf } from './language.ts'
+import { glossaryFor } from './language.ts'
 import type { Lesson } from './lesson.ts'
 import { lessonSchema } from './lesson.ts'
 import { passagesOf } from './passages.ts'
@@ -36,7 +36,10 @@ export function checkLesson(text: string, standing: Standing): CheckedLesson {
   const source = readSource(text)
   if (source.problems.length > 0) return { lesson: undefined, problems: source.problems, placeOf: source.placeOf }
   const parsed = v.safeParse(lessonSchema, source.value)
-  const glossary = glossaryOf(fieldOf(source.value, 'language'))
+  const glossary = glossaryFor({
+    language: fieldOf(source.value, 'language'),
+    glossary: fieldOf(source.value, 'glossary'),
+  })
   const located = [
     ...(parsed.issues ?? []).map(locate),
     ...termProblems(source.value, standing, glossary),

@@ -1,14 +1,50 @@
-/** Languages a lesson may be written in: those with a glossary, as terms are checked against it. */
+/** The glossary a lesson is held to: that of its language, and the terms it brings along. */
+import * as v from 'valibot'
 import type { GlossaryTerm } from '../words/glossary-term.ts'
 import { glossary } from '../words/en/glossary.ts'
+import { fields, id, listOf, shown, text } from './field.ts'
 
 export type Glossary = Readonly<Record<string, GlossaryTerm>>
 
 const glossaries: Readonly<Record<string, Glossary>> = { en: glossary }
+const none: Glossary = {}
 
-export const languages = Object.keys(glossaries)
+const languageRule = 'allowed are tags such as en, es or pt-BR'
 
-/** The glossary of a language, the English one where there is none. */
-export function glossaryOf(language: unknown): Glossary {
-  return typeof language === 'string' && Object.hasOwn(glossaries, language) ? glossaries[language] : glossary
+/** A language tag such as en, es or pt-BR. */
+export const language = v.pipe(
+  v.string(({ input }) => `${shown(input)} is no language; ${languageRule}`),
+  v.regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, ({ input }) => `${shown(input)} is no language; ${languageRule}`),
+)
+
+/** A term the program's own glossary does not have in this language. */
+const ownTermSchema = fields('a term', {
+  id,
+  term: text,
+  forms: v.optional(listOf(text, 'forms', 0, 40), []),
+  sentence: text,
+})
+export const ownTermsSchema = listOf(ownTermSchema, 'terms', 1, 200)
+type OwnTerm = v.InferOutput<typeof ownTermSchema>
+
+/** The program's own glossary in that language; an empty one where it has none. */
+export function glossaryIn(tag: unknown): Glossary {
+  const name = typeof tag === 'string' ? tag.split('-')[0] : ''
+  return Object.hasOwn(glossaries, name) ? glossaries[name] : none
+}
+
+/** With the lesson's own terms, where it brings any; `terms` may be anything, and what is no term is left out. */
+export function glossaryFor({ language: tag, glossary: terms }: { language: unknown; glossary?: unknown }): Glossary {
+  const own = Array.isArray(terms) ? terms.flatMap(ownTerm) : []
+  if (own.length === 0) return glossaryIn(tag)
+  const added = own.map(({ id: name, term, forms, sentence }): [string, GlossaryTerm] => [
+    name,
+    { term, forms, sentence, see: '', related: [] },
+  ])
+  return { ...glossaryIn(tag), ...Object.fromEntries(added) }
+}
+
+function ownTerm(given: unknown): OwnTerm[] {
+  const parsed = v.safeParse(ownTermSchema, given)
+  return parsed.success ? [parsed.output] : []
 }

@@ -4,7 +4,7 @@ import { ranges } from '../press/ranges.ts'
 import { cautionIds } from './caution.ts'
 import { controls } from './control.ts'
 import { fields, id, listOf, oneOf, shown, text, wholeNumber } from './field.ts'
-import { languages } from './language.ts'
+import { language, ownTermsSchema } from './language.ts'
 import { setUpSchema } from './start.ts'
 import { stepSchema, wayStep } from './step.ts'
 
@@ -31,13 +31,15 @@ const lessonFields = {
   format,
   id,
   title: text,
-  language: oneOf('language', languages),
+  language,
   minutes: wholeNumber('number of minutes', 1, 120),
   audience: text,
   /** terms the lesson uses without explaining them */
   assumes: v.optional(listOf(id, 'terms', 0, 120), []),
   /** terms it explains */
   introduces: v.optional(listOf(id, 'terms', 0, 30), []),
+  /** terms that the program's glossary does not have in this language */
+  glossary: v.exactOptional(ownTermsSchema),
   objectives: listOf(text, 'objectives', 1, 6),
   sources: listOf(text, 'sources', 1, 20),
   cautions: listOf(oneOf('caution', cautionIds), 'cautions', 1, cautionIds.length),

@@ -2,6 +2,7 @@
 import { isQuestion } from './expectation.ts'
 import { didYouMean } from './field.ts'
 import type { Glossary } from './language.ts'
+import { glossaryIn } from './language.ts'
 import type { Lesson } from './lesson.ts'
 import type { Path } from './source.ts'
 import type { Step } from './step.ts'
@@ -16,6 +17,7 @@ export function checkReferences(lesson: Lesson, glossary: Glossary): Located[] {
     ...namesOf(lesson.assumes, ['assumes'], 'term of the glossary', terms),
     ...namesOf(lesson.introduces, ['introduces'], 'term of the glossary', terms),
     ...unexplained(lesson),
+    ...ownTerms(lesson),
     ...lesson.assumes.flatMap((term, at) =>
       lesson.introduces.includes(term)
         ? [{ path: ['assumes', at], message: `${term} is both assumed and introduced; keep one of them` }]
@@ -107,6 +109,32 @@ function solutionReferences({ solution }: Lesson, steps: string[]): Located[] {
       : [],
   )
   return [...known, ...repeated]
+}
+
+/** Terms the lesson brings along: new ones, whose words mean nothing else. */
+function ownTerms({ glossary: own = [], language }: Lesson): Located[] {
+  const given = glossaryIn(language)
+  const taken = new Map(
+    Object.entries(given).flatMap(([id, { term, forms }]) => [term, ...forms].map((form) => [form.toLowerCase(), id])),
+  )
+  return [
+    ...twice(own, ['glossary']),
+    ...own.flatMap(({ id, term, forms }, at) => {
+      if (Object.hasOwn(given, id)) {
+        return [
+          { path: ['glossary', at, 'id'], message: `${id} is in the program's glossary already; take it out here` },
+        ]
+      }
+      const words = [term, ...forms]
+      const clash = words.find((word) => taken.has(word.toLowerCase()))
+      const other = clash === undefined ? undefined : taken.get(clash.toLowerCase())
+      for (const word of words) taken.set(word.toLowerCase(), id)
+      if (clash === undefined || other === undefined) return []
+      return [
+        { path: ['glossary', at], message: `"${clash}" is a word of ${other} already; every word belongs to one term` },
+      ]
+    }),
+  ]
 }
 
 /** Terms that no step explains. */

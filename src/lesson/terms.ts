@@ -21,6 +21,8 @@ const finders = new WeakMap<Glossary, Finder>()
 /** Every use of a term, in the order of the text; of two that overlap, the longer counts. */
 export function termsIn(text: string, glossary: Glossary): TermUse[] {
   const { pattern, termOf } = finderFor(glossary)
+  // No terms would make a pattern that matches nothing at every place.
+  if (termOf.size === 0) return []
   return [...text.matchAll(pattern)].map((match) => ({
     term: termOf.get(plain(match[0])) ?? '',
     words: match[0].replaceAll(/\s+/g, ' '),

@@ -1,6 +1,5 @@
 /** Markdown becomes plain pieces; whatever is not one of them becomes words. */
 import { expect, test } from 'vitest'
-import { languages } from '../../src/lesson/language.ts'
 import type { Block, Inline } from '../../src/lesson/prose.ts'
 import { prose, refusedIn } from '../../src/lesson/prose.ts'
 import { glossary } from '../../src/words/en/glossary.ts'
@@ -71,8 +70,4 @@ test('a link that starts with https stays', () => {
 
 test('says where in the text the refused piece stands', () => {
   expect(refusedIn('one **two** <b>three</b>').map(({ at }) => at)).toEqual([12, 20])
-})
-
-test('every language a lesson may have has a glossary', () => {
-  expect(languages).toContain('en')
 })
