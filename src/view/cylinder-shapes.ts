@@ -3,7 +3,7 @@ import type { RollerFilm } from './line-films.ts'
 import type { PictureTheme } from './picture.ts'
 import type { Shape } from './shapes.ts'
 import { stroke } from './shapes.ts'
-import { between, outlineOf } from './tone.ts'
+import { between, metalOf, outlineOf } from './tone.ts'
 
 export interface Cylinder {
   x: number
@@ -20,12 +20,12 @@ export function cylinderShapes({ x, y, radius, turned }: Cylinder, theme: Pictur
     const [dx, dy] = [Math.cos(angle), Math.sin(angle)]
     return stroke(
       [x + 0.28 * radius * dx, y + 0.28 * radius * dy, x + 0.72 * radius * dx, y + 0.72 * radius * dy],
-      between(theme.ground, theme.graphite, 0.42),
+      between(metalOf(theme), theme.graphite, 0.36),
       Math.max(1, radius * 0.07),
     )
   })
   return [
-    { kind: 'disc', x, y, radius, fill: between(theme.ground, theme.graphite, 0.1), line: theme.graphite, width: 1.25 },
+    { kind: 'disc', x, y, radius, fill: metalOf(theme), line: theme.graphite, width: 1.25 },
     ...(rubber && radius > 9
       ? [
           {
@@ -33,7 +33,7 @@ export function cylinderShapes({ x, y, radius, turned }: Cylinder, theme: Pictur
             x,
             y,
             radius: radius * 0.86,
-            line: between(theme.ground, theme.graphite, 0.5),
+            line: between(metalOf(theme), theme.graphite, 0.45),
             width: 1,
           } as const,
         ]

@@ -7,10 +7,11 @@ import { lineLayout } from './line-layout.ts'
 import { shownPhase } from './phases.ts'
 import type { BenchPicture } from './picture.ts'
 import type { Shape, Size } from './shapes.ts'
-import { rectangle, stroke } from './shapes.ts'
+import { rectangle, stroke, textWidth } from './shapes.ts'
+import type { Extent } from './sheet-shapes.ts'
 import { edgeShapes, faceShapes, printedStretches, sheetExtent } from './sheet-shapes.ts'
 import { spotPlace } from './sheet-travel.ts'
-import { between } from './tone.ts'
+import { between, hallOf } from './tone.ts'
 import { unitParts, unitShapes } from './unit-shapes.ts'
 
 /** Everything the press line shows, back to front. */
@@ -26,13 +27,37 @@ export function lineDrawing(picture: BenchPicture, size: Size): Shape[] {
   const parts = run.line.units.map((_, unit) => unitParts(picture, unit, place, layout))
   const bed = layout.track + layout.paper
   return [
-    rectangle(0, 0, size.width, size.height, { fill: theme.ground }),
+    rectangle(0, 0, size.width, size.height, { fill: hallOf(theme) }),
     stroke([0, bed + 1, size.width, bed + 1], between(theme.ground, theme.graphite, 0.3), 1),
     ...faceShapes(extent, stretches, films, layout, theme),
     ...parts.flatMap((each, unit) => unitShapes(each, films.units[unit], layout, picture)),
     ...edgeShapes(extent, stretches, films, layerInks(picture), layout, theme),
     ...currentMarks(picture, place, layout),
+    ...sheetName(picture, extent, layout),
     ...lineLabels(picture, parts, layout, size),
+  ]
+}
+
+/** Below the sheet's tail, where there is room above the units' names. */
+function sheetName({ words, theme, accounts }: BenchPicture, { from }: Extent, layout: LineLayout): Shape[] {
+  const { track, paper, radius, letters } = layout
+  const x = Math.max(4, from)
+  const end = x + textWidth(words.sheet, letters)
+  const hidden = accounts.some(({ unit }) => {
+    const nip = layout.first + unit * layout.spacing
+    return end > nip - radius && x < nip + radius
+  })
+  if (hidden || radius < 1.7 * letters) return []
+  return [
+    {
+      kind: 'lettering',
+      text: words.sheet,
+      x,
+      y: track + paper + 3,
+      size: letters - 1,
+      colour: theme.graphite,
+      anchor: [0, 0],
+    },
   ]
 }
 

@@ -23,7 +23,7 @@ export interface UnitFilms {
 }
 
 /** The sheet in one stretch of the line. */
-export interface SheetFilms {
+interface SheetFilms {
   /** um of each layer, lowest first */
   layers: number[]
   /** 0xRRGGBB of the sheet's face */

@@ -16,6 +16,7 @@ export function lineLabels(
   return [
     ...parts.flatMap(({ impression }, unit) => unitName(picture, unit, impression, layout, size)),
     ...partNames(picture, parts[picture.unit], layout, size),
+    ...dampeningName(picture, parts[picture.unit].dampening, layout),
     ...interval(picture, parts[0].impression.y, layout),
   ]
 }
@@ -86,6 +87,27 @@ function partNames(
     }
     return [stroke([part.x + part.radius + 5, part.y, x - 3, part.y], theme.graphite, 1, 0.5), label]
   })
+}
+
+/** The dampening roller's name to its left, where it fits after the unit before. */
+function dampeningName({ words, theme, unit }: BenchPicture, roller: Cylinder | null, layout: LineLayout): Shape[] {
+  const { radius, spacing, first, letters } = layout
+  const size = letters - 1
+  if (!roller || radius < 13) return []
+  const x = roller.x - roller.radius - 6
+  const free = unit === 0 ? 0 : first + (unit - 1) * spacing + radius
+  if (x - textWidth(words.dampening, size) < free + 6) return []
+  return [
+    {
+      kind: 'lettering',
+      text: words.dampening,
+      x,
+      y: roller.y,
+      size,
+      colour: theme.graphite,
+      anchor: [1, 0.5],
+    },
+  ]
 }
 
 /** An arrow from the unit before to this one, or from the first to the second, with the time between their nips. */

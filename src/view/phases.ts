@@ -1,18 +1,13 @@
-/** The five parts of one nip, as shares of its time, and how far nip and sheet have moved by then. */
+/** The five parts of one nip, as shares of its time. */
 
 /** Where each part begins; the last ends at 1. Chosen so that the opening, which decides, takes half of the time. */
-export const phases = [
+const phases = [
   { name: 'arrival', from: 0 },
   { name: 'contact', from: 0.2 },
   { name: 'opening', from: 0.35 },
   { name: 'filaments', from: 0.55 },
   { name: 'leaving', from: 0.85 },
 ] as const
-
-export type PhaseName = (typeof phases)[number]['name']
-
-/** s: one nip in slow motion. */
-export const slowNip = 2.5
 
 /** Which part of the nip `phase` (0 to 1) lies in, from 0. */
 export function phaseIndex(phase: number): number {

@@ -18,7 +18,7 @@ interface Bar {
 }
 
 /** Top of the stack first. */
-export function barsOf(picture: BenchPicture): Bar[] {
+function barsOf(picture: BenchPicture): Bar[] {
   const { accounts, unit, words } = picture
   const inks = layerInks(picture)
   const { films, blanket, strength } = accounts[unit]

@@ -10,7 +10,7 @@ import type { Run } from '../press/run.ts'
 import { latest } from './latest.ts'
 
 /** Columns in a section: chosen so that one is still 5 px wide in the smallest view. */
-export const sectionColumns = 48
+const sectionColumns = 48
 
 /** The plane that broke was the paper's surface. */
 export const inPaper = -1

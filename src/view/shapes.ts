@@ -14,7 +14,7 @@ export interface Outline {
   width?: number
 }
 
-export interface Disc {
+interface Disc {
   kind: 'disc'
   x: number
   y: number
@@ -26,7 +26,7 @@ export interface Disc {
 }
 
 /** A part of a ring, from one angle on to a larger one (clockwise on the screen, 0 to the right). */
-export interface Arc {
+interface Arc {
   kind: 'arc'
   x: number
   y: number

@@ -31,7 +31,7 @@ export function threadShapes(
  * The outline of a neck or tail: up its left side, down its right. Its upper end leans with the blanket, which rises
  * from column to column by `rise` px.
  */
-export function neckOutline(
+function neckOutline(
   { column: place, foot, pulled }: Thread,
   neck: Neck,
   { left, column, floor }: SectionLayout,

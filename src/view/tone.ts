@@ -12,7 +12,7 @@ export function between(from: number, to: number, share: number): number {
 }
 
 /** Relative luminance, 0 to 1 (IEC 61966-2-1 with its curve taken as a square, near enough to choose an outline by). */
-export function luminance(colour: number): number {
+function luminance(colour: number): number {
   const part = (shift: number) => (((colour >> shift) & 255) / 255) ** 2
   return 0.2126 * part(16) + 0.7152 * part(8) + 0.0722 * part(0)
 }
@@ -24,10 +24,24 @@ export function outlineOf(fill: number): number {
 
 /** The darker of a theme's two main colours: drawn upon paper, which is light in every theme. */
 export function darkOf({ ground, graphite }: { ground: number; graphite: number }): number {
-  return luminance(ground) < luminance(graphite) ? ground : graphite
+  return isDark({ ground, graphite }) ? ground : graphite
+}
+
+function isDark({ ground, graphite }: { ground: number; graphite: number }): boolean {
+  return luminance(ground) < luminance(graphite)
+}
+
+/** Behind the press line: its own ground, or in the dark a lighter one, as black ink would be lost on black. */
+export function hallOf(theme: { ground: number; graphite: number }): number {
+  return isDark(theme) ? between(theme.ground, theme.graphite, 0.2) : theme.ground
+}
+
+/** Bare metal before that. */
+export function metalOf(theme: { ground: number; graphite: number }): number {
+  return between(theme.ground, theme.graphite, isDark(theme) ? 0.4 : 0.1)
 }
 
 /** What stands for air in a section: light paper and black ink must both stand out from it, in the dark as well. */
 export function airOf({ ground, line, graphite }: { ground: number; line: number; graphite: number }): number {
-  return luminance(ground) > luminance(graphite) ? between(ground, line, 0.45) : between(ground, graphite, 0.42)
+  return isDark({ ground, graphite }) ? between(ground, graphite, 0.42) : between(ground, line, 0.45)
 }
