@@ -4,13 +4,13 @@ import { inkColour } from '../colour/ink-colour.ts'
 import { paintPicture } from '../colour/paint-picture.ts'
 import type { PaperOptics } from '../colour/paper-optics.ts'
 import { opticsForPaper } from '../colour/paper-optics.ts'
-import type { PictureTable } from '../colour/picture-table.ts'
-import { pictureTable } from '../colour/picture-table.ts'
 import { screenColour } from '../colour/screen-colour.ts'
 import type { Spectrum } from '../colour/spectrum.ts'
 import { readStack } from '../colour/stack-reading.ts'
 import { referenceFilm } from '../measure/reference-film.ts'
 import type { Ink, SetUp } from '../press/setup.ts'
+import type { SharedTable } from './picture-tables.ts'
+import { sharedTable } from './picture-tables.ts'
 
 /** An ink without a colour is drawn as this even grey. */
 const greyAbsorbance = 0.8
@@ -21,13 +21,15 @@ export class Colours {
   readonly #absorbances: readonly Spectrum[]
   readonly #solidFilms: number[]
   readonly #mixed = new Map<string, string>()
-  #table: PictureTable | undefined
+  readonly #names: string[]
+  #table: SharedTable | undefined
 
   constructor({ inks, paper }: SetUp) {
     this.#optics = opticsForPaper(paper.base)
     this.#inks = inks.map((ink) => known(ink, this.#optics))
     this.#absorbances = this.#inks.map(({ absorbance }) => absorbance ?? this.#optics.paper.map(() => greyAbsorbance))
     this.#solidFilms = inks.map(() => referenceFilm(paper))
+    this.#names = inks.map(colourKey)
   }
 
   /** #rrggbb of each ink's solid on this paper */
@@ -57,10 +59,14 @@ export class Colours {
 
   /** Colours a picture: um of each ink in each cell. */
   paint(films: readonly Float32Array[], pixels: Uint8ClampedArray): void {
-    this.#table ??= pictureTable(this.#optics, this.#absorbances)
-    const shares = (layer: number) => films.map((_, ink) => (ink === layer ? 1 : 0))
+    this.#table ??= sharedTable(
+      this.#optics,
+      this.#absorbances.map((absorbance, ink) => ({ name: this.#names[ink], absorbance })),
+    )
+    const { table, places } = this.#table
+    const shares = (ink: number) => films.map((_, place) => (place === places[ink] ? 1 : 0))
     const layers = films.map((thickness, ink) => ({ thickness, shares: shares(ink) }))
-    paintPicture(this.#table, layers, this.#solidFilms, pixels)
+    paintPicture(table, layers, this.#solidFilms, pixels)
   }
 
   #coloured(ink: InkColour, index: number): InkColour {
@@ -80,8 +86,20 @@ const noColour = '#8c8c8c'
 const colours = new Map<string, InkColour>()
 const coloursKept = 200
 
-function known({ name, colour }: Ink, optics: PaperOptics): InkColour {
-  const key = `${optics.name} ${name} ${String(colour)}`
+/** What an ink's colour depends on, beside the paper. */
+function colourKey({ name, colour }: Ink): string {
+  return `${name} ${String(colour)}`
+}
+
+/** Whether two set-ups look alike: the same inks in the same order on the same kind of paper. */
+export function sameColours(one: SetUp, other: SetUp): boolean {
+  const key = ({ inks, paper }: SetUp) => [paper.base, ...inks.map(colourKey)].join('\n')
+  return key(one) === key(other)
+}
+
+function known(ink: Ink, optics: PaperOptics): InkColour {
+  const { name, colour } = ink
+  const key = `${optics.name} ${colourKey(ink)}`
   let found = colours.get(key)
   if (!found) {
     found = inkColour(colour === undefined ? { name } : { name, colour }, optics)

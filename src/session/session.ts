@@ -7,7 +7,7 @@ import { checkSetUp } from '../press/check-setup.ts'
 import type { SetUp } from '../press/setup.ts'
 import { apply } from './apply.ts'
 import type { Change } from './change.ts'
-import { Colours } from './colours.ts'
+import { Colours, sameColours } from './colours.ts'
 import type { History } from './history.ts'
 import { advance, amend, redo, startHistory, undo } from './history.ts'
 import type { Look } from './look.ts'
@@ -192,7 +192,7 @@ export class Session {
     this.#printing = null
     const { setUp } = history.present
     if (setUp !== this.setUp) {
-      this.#colours = undefined
+      if (!sameColours(setUp, this.setUp)) this.#colours = undefined
       this.#results = results ?? this.#longResults.get(setUp)
       if (results && takesLong(setUp)) this.#longResults.set(setUp, results)
     }

@@ -12,6 +12,7 @@ export const benchStyles = css`
     gap: 8px;
   }
   .panel {
+    position: relative;
     padding: 8px 12px;
     border-radius: var(--corner);
     background: var(--panel);

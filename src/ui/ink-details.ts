@@ -59,6 +59,7 @@ export class InkDetails extends SessionElement {
             this.#edit('temperature', value === null ? undefined : fromShown(value, degrees))}
         ></tack-number-field>
         <tack-number-field
+          end
           .label=${say('bench.unitDampening')}
           .unit=${say('bench.timesNormal')}
           .least=${ranges.dampening.least}

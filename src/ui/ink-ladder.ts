@@ -32,7 +32,12 @@ export class InkLadder extends SessionElement {
       }
       @media (pointer: coarse) {
         :host {
-          --ladder-columns: minmax(72px, 1fr) 48px 48px 48px 88px 28px;
+          --ladder-columns: minmax(88px, 1fr) 56px 56px 56px 88px 44px;
+        }
+      }
+      @media (pointer: coarse) and (max-width: 1099px) {
+        :host {
+          --ladder-columns: repeat(3, minmax(0, 1fr)) 44px;
         }
       }
       .sentence {
@@ -51,6 +56,11 @@ export class InkLadder extends SessionElement {
       }
       .heads span:first-child {
         text-align: left;
+      }
+      @media (pointer: coarse) and (max-width: 1099px) {
+        .heads span:first-child {
+          display: none;
+        }
       }
       li + li {
         border-top: 1px solid var(--line);
@@ -106,7 +116,6 @@ export class InkLadder extends SessionElement {
                 .session=${this.session}
                 .unit=${tread.unit}
                 .place=${place}
-                .letter=${tread.letter}
                 .colour=${tread.colour}
                 .carried=${tread.unit === carried}
               ></tack-ink-row>

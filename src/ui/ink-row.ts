@@ -18,7 +18,6 @@ export class InkRow extends SessionElement {
   static override properties = {
     unit: { type: Number },
     place: { type: Number },
-    letter: {},
     colour: {},
     carried: { type: Boolean, reflect: true },
     _open: { state: true },
@@ -90,10 +89,24 @@ export class InkRow extends SessionElement {
       @media (pointer: coarse) {
         .moves {
           grid-auto-flow: column;
-          grid-auto-columns: 44px;
+          grid-auto-columns: minmax(44px, 1fr);
         }
         .moves button {
           height: 42px;
+        }
+      }
+      @media (pointer: coarse) and (max-width: 1099px) {
+        .handle {
+          grid-area: 1 / 1 / 2 / 3;
+        }
+        .moves {
+          grid-area: 1 / 3;
+        }
+        .more {
+          grid-area: 1 / 4;
+        }
+        tack-number-field {
+          grid-row: 2;
         }
       }
       @media (max-width: 480px) {
@@ -108,7 +121,6 @@ export class InkRow extends SessionElement {
   declare unit: number
   /** where it is shown, which differs while it is carried */
   declare place: number
-  declare letter: string
   declare colour: string
   declare carried: boolean
   declare _open: boolean
@@ -147,6 +159,7 @@ export class InkRow extends SessionElement {
         </button>
         <tack-number-field
           compact
+          start
           .label=${say('bench.tackOf', { name })}
           .unit=${say('bench.tackUnits')}
           .least=${ranges.tack.least}

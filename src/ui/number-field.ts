@@ -49,20 +49,37 @@ export class NumberField extends LitElement {
         border: 2px solid var(--graphite);
       }
       .problem {
+        position: absolute;
+        z-index: 2;
+        top: calc(100% + 4px);
+        left: 0;
+        width: 240px;
         padding: 4px 8px;
-        border-left: 4px solid var(--graphite);
+        border: 1px solid var(--graphite);
+        border-left-width: 4px;
         background: var(--field);
         font-size: 14px;
         line-height: 20px;
       }
+      :host([end]) .problem {
+        right: 0;
+        left: auto;
+      }
       :host([compact]) .problem {
-        position: absolute;
-        z-index: 2;
-        top: calc(100% + 4px);
         right: -60px;
-        width: 224px;
-        border: 1px solid var(--graphite);
-        border-left-width: 4px;
+        left: auto;
+      }
+      @media (pointer: coarse) and (max-width: 1099px) {
+        :host([compact]) .problem {
+          right: 0;
+        }
+        :host([compact][start]) .problem {
+          right: auto;
+          left: 0;
+        }
+        :host([compact]) input {
+          max-width: none;
+        }
       }
     `,
   ]

@@ -51,8 +51,11 @@ export class PressPanel extends SessionElement {
         line-height: 18px;
       }
       .note button {
+        height: auto;
         min-height: 24px;
+        padding: 2px 8px;
         font-size: 14px;
+        line-height: 18px;
       }
     `,
   ]
@@ -113,6 +116,7 @@ export class PressPanel extends SessionElement {
           </div>
           <div>
             <tack-number-field
+              end
               .label=${say('bench.interval')}
               .unit=${'s'}
               .least=${ranges.interval.least}
@@ -150,6 +154,7 @@ export class PressPanel extends SessionElement {
             press.waterless
               ? html`<p class="note">${say('bench.noDampening')}</p>`
               : html`<tack-number-field
+                  end
                   .label=${say('bench.dampening')}
                   .unit=${say('bench.timesNormal')}
                   .least=${ranges.dampening.least}

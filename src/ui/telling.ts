@@ -49,7 +49,7 @@ export class Telling extends SessionElement {
     return html`
       <section aria-labelledby="what">
         <h2 id="what">${say('bench.whatHappened', { unit: playback.unit + 1, name: names[playback.unit] })}</h2>
-        <p class="said" aria-live="polite">${linkedText(sentences.join(' '))}</p>
+        <p class="said" aria-live=${playback.playing ? 'off' : 'polite'}>${linkedText(sentences.join(' '))}</p>
       </section>
       <section aria-labelledby="why">
         <div class="title">

@@ -54,3 +54,23 @@ test('an ink without a colour is grey, not an error', () => {
   expect(mystery).toMatch(/^#(..)\1\1$/)
   expect(colours.of([0.5, 1])).toMatch(/^#[0-9a-f]{6}$/)
 })
+
+test('a picture does not depend on the order in which its inks are loaded', () => {
+  const inks = [
+    { name: 'yellow', tack: 14 },
+    { name: 'magenta', tack: 12 },
+    { name: 'cyan', tack: 10 },
+  ]
+  const films = [0.9, 0.4, 0.7].map((um) => Float32Array.of(um))
+  const painted = [0, 1, 2].map((turn) => {
+    const order = [0, 1, 2].map((place) => (place + turn) % 3)
+    const pixels = new Uint8ClampedArray(4)
+    coloursOf(order.map((ink) => inks[ink])).paint(
+      order.map((ink) => films[ink]),
+      pixels,
+    )
+    return Array.from(pixels)
+  })
+  expect(painted[1]).toEqual(painted[0])
+  expect(painted[2]).toEqual(painted[0])
+})
