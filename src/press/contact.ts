@@ -92,6 +92,8 @@ export function emptyContact(units: number, inks: number): Contact {
   }
 }
 
+const nothing = emptyParting()
+
 /** Readies `contact` for `patch` under the sheet coming in, with a first guess of its film. */
 export function meet(
   contact: Contact,
@@ -119,6 +121,8 @@ export function meet(
   contact.film = own + other
   contact.lifting = contact.tearing = 0
   contact.pullByStore = contact.filmByPull = contact.liftingByPull = contact.tearingByPull = contact.divisorByPull = 0
+  // What an empty blanket meets stays whole, whatever this contact was used for before.
+  Object.assign(contact.parting, nothing)
   if (contact.film === 0) return
   const lnTack = (own * line.lnTack[unit.index] + otherLnTack) / contact.film
   contact.thin = thicknessTerm(contact.film)
@@ -168,6 +172,7 @@ export function turn(contact: Contact, surface: Surface, unit: Unit, storeLnTack
   contact.divisor = divisor
   if (amount === 0) {
     contact.film = 0
+    Object.assign(parting, nothing)
     return 1
   }
   // How the film answers to itself while its pull stands still: contact grows, and what bare paper holds counts for less.

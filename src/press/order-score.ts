@@ -49,15 +49,18 @@ export function allPairs(inks: number): number[][] {
   ).flat()
 }
 
+/** Points: scores that agree so far are equal, and orders of inks that are alike do not stand in the order of rounding errors. */
+const scoreDigit = 1e-8
+
 export function scoreOf(terms: OrderTerms, weights: OrderWeights): number {
   const colour = Number.isNaN(terms.colour) ? 0 : weights.colour * terms.colour
-  return (
+  const score =
     100 -
     weights.trap * (1 - terms.trap) -
     weights.contamination * terms.contamination -
     weights.picking * terms.picking -
     colour
-  )
+  return Math.round(score / scoreDigit) * scoreDigit
 }
 
 /** The terms of the inks now on the press; overprints of inks that are not yet on it are left out. */

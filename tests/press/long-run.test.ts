@@ -62,7 +62,8 @@ describe('a long run', () => {
       { kind: 'wash-up', sheet: 700, unit: 3 },
       { kind: 'ink change', sheet: 701, unit: 3, ink: { tack: 9, film: 5 } },
     ]
-    const oftenAround = (sheet: number) => oftenAtFirst(sheet) || (sheet > 295 && sheet < 330) || (sheet > 695 && sheet < 730)
+    const oftenAround = (sheet: number) =>
+      oftenAtFirst(sheet) || (sheet > 295 && sheet < 330) || (sheet > 695 && sheet < 730)
     expect(farthestFromPlain(checkSetUp([10, 12, 14, 16]), 1500, oftenAround, events)).toBeLessThan(stated)
   })
 
