@@ -7,7 +7,7 @@ import type { Bodies } from './section-bodies.ts'
 import type { SectionLayout } from './section-layout.ts'
 import type { Shape } from './shapes.ts'
 import { stroke } from './shapes.ts'
-import { between, darkOf } from './tone.ts'
+import { between, darkOf, rubberOf } from './tone.ts'
 
 export function paperShapes(
   { surface }: Bodies,
@@ -53,7 +53,7 @@ export function blanketShapes(
 ): Shape[] {
   const surface = blanketSurface.map((height) => floor - height)
   const points = steppedLine(surface, { left, column }, [right, 0, left, 0])
-  const face = between(theme.line, theme.graphite, 0.12)
+  const face = rubberOf(theme)
   const plies = [0.3, 0.55].map((share) =>
     stroke(
       points.slice(4).map((part, i) => (i % 2 === 0 ? part : part * (1 - share) - share * 4)),

@@ -41,7 +41,12 @@ export function metalOf(theme: { ground: number; graphite: number }): number {
   return between(theme.ground, theme.graphite, isDark(theme) ? 0.4 : 0.1)
 }
 
+/** The blanket's rubber. */
+export function rubberOf(theme: { ground: number; line: number; graphite: number }): number {
+  return between(theme.line, theme.graphite, isDark(theme) ? 0.22 : 0.12)
+}
+
 /** What stands for air in a section: light paper and black ink must both stand out from it, in the dark as well. */
 export function airOf({ ground, line, graphite }: { ground: number; line: number; graphite: number }): number {
-  return isDark({ ground, graphite }) ? between(ground, graphite, 0.42) : between(ground, line, 0.45)
+  return isDark({ ground, graphite }) ? between(ground, graphite, 0.55) : between(ground, line, 0.45)
 }
