@@ -68,7 +68,6 @@ export const sheetSchema = v.union(
   [v.literal('first'), v.literal('settled'), wholeNumber('sheet', ranges.sheet.least, ranges.sheet.most)],
   `a sheet is first, settled or a whole number from ${String(ranges.sheet.least)} to ${String(ranges.sheet.most)}`,
 )
-export type SheetChoice = v.InferOutput<typeof sheetSchema>
 
 export const actionSchema = v.variant(
   'change',

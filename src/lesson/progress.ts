@@ -105,7 +105,7 @@ export interface Handed {
   settled: Settled[]
 }
 
-export interface Settled {
+interface Settled {
   step: PredictStep
   chosen: string
   met: boolean

@@ -5,7 +5,7 @@ import { cautionIds } from './caution.ts'
 import { benchSchema, expectationSchema, isQuestion, mistakeSchema } from './expectation.ts'
 import { fields, id, kindMessage, listOf, oneOf, text } from './field.ts'
 
-export const stepKinds = ['say', 'predict', 'do', 'expect'] as const
+const stepKinds = ['say', 'predict', 'do', 'expect'] as const
 
 const everyStep = {
   id,
@@ -68,7 +68,6 @@ export const stepSchema = v.variant(
   kindMessage('step', 'kind', stepKinds),
 )
 export type Step = v.InferOutput<typeof stepSchema>
-export type SayStep = Extract<Step, { kind: 'say' }>
 export type PredictStep = Extract<Step, { kind: 'predict' }>
 export type AskedStep = Extract<Step, { kind: 'do' | 'expect' }>
 

@@ -16,9 +16,11 @@ import {
   recordOf,
   resume,
   retry,
+  settledBy,
   summaryOf,
 } from '../../src/lesson/progress.ts'
-import { walk } from '../../src/lesson/walk.ts'
+import { openControls } from '../../src/lesson/replay.ts'
+import { openStep, walk } from '../../src/lesson/walk.ts'
 import { answerOf } from '../../src/lesson/step.ts'
 import { everyday, soundLesson } from './sound-lesson.ts'
 
@@ -76,6 +78,8 @@ test('a committed prediction cannot be changed, and is told only once the bench 
   expect(missed.settled).toEqual([])
   const met = handIn(lesson, lower, benchAt('lower').done)
   expect(met.settled).toMatchObject([{ chosen: 'less', met: false, feedback: 'Look again.' }])
+  expect(settledBy(lesson, met.progress, 'lower')).toEqual(met.settled)
+  expect(settledBy(lesson, met.progress, 'look')).toEqual([])
 })
 
 test('a learner who gets everything wrong is answered, counted and not let past', () => {
@@ -128,4 +132,14 @@ test.each([
 test('what was kept of a step that no longer exists is left out', () => {
   const kept = { lesson: 'small-lesson', step: 'gone', records: { gone: { done: true, misses: 0, hints: 0 } } }
   expect(resume(lesson, kept)).toEqual({ lesson: 'small-lesson', step: 'what', records: {} })
+})
+
+test('a learner has the controls that are shown and not locked', () => {
+  expect(openControls(lesson)).toEqual(['tack', 'patch'])
+  expect(openControls({ lock: ['speed'] })).not.toContain('speed')
+})
+
+test('a step may set up the bench anew as it opens', () => {
+  const bench = openStep(benchAt('what').opens, [{ change: 'tack', of: 'cyan', to: 9 }])
+  expect(bench.setUp.inks[0].tack).toBe(9)
 })

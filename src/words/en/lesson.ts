@@ -1,0 +1,19 @@
+/** What a lesson says about the bench while it is being done. The lessons themselves are files of their own. */
+export const lesson = {
+  'lesson.within':
+    '{reading} reads {value, number, ::.##} {unit}. Asked for are {aim, number, ::.###} {unit}, give or take {tolerance, number, ::.###}.',
+  'lesson.atLeast':
+    '{reading} reads {value, number, ::.##} {unit}. Asked for are at least {aim, number, ::.###} {unit}.',
+  'lesson.atMost': '{reading} reads {value, number, ::.##} {unit}. Asked for are at most {aim, number, ::.###} {unit}.',
+  'lesson.noReading': '{reading} cannot be read here: {problem}.',
+  'lesson.order': 'The inks print in the order {now}. Asked for is {aim}.',
+  'lesson.patch': 'In the patch looked at, {now} print. Asked for is the patch of {aim}.',
+  'lesson.paper': 'The paper is {now}. Asked for is {aim}.',
+  'lesson.kind': 'The press is {now}. Asked for is {aim}.',
+  'lesson.waterless': 'The press is {now}. Asked for is {aim}.',
+  'lesson.sheet': 'The sheet looked at is: {now}. Asked for is: {aim}.',
+  'lesson.answer': 'That is not it yet.',
+  'lesson.number': 'The bench reads something else.',
+} as const
+
+export type LessonKey = keyof typeof lesson
