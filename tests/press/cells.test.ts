@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Paper } from '../../src/physics/paper.ts'
 import { papers } from '../../src/physics/paper.ts'
@@ -9,7 +10,7 @@ import { readSheet } from '../../src/press/readings.ts'
 import type { Run } from '../../src/press/run.ts'
 import { runPress } from '../../src/press/run.ts'
 import type { SetUp } from '../../src/press/setup.ts'
-import { checkSetUp } from './legal-setups.ts'
+import { anySetUp, checkSetUp } from './legal-setups.ts'
 
 const withSeed = (run: Run, seed: number): Run => ({ ...run, setUp: { ...run.setUp, seed } })
 const share = (codes: Uint8Array, code: number) =>
@@ -139,6 +140,22 @@ describe('cell by cell', () => {
     )
     meanFilmByInk(print).forEach((film, ink) => expect(film).toBeCloseTo(byHand[ink], 6))
     print.mixture.forEach((shares) => expect(shares.reduce((sum, each) => sum + each, 0)).toBeCloseTo(1, 12))
+  })
+
+  it('stays sound over the whole legal range, for any patch', { timeout: 60_000 }, () => {
+    fc.assert(
+      fc.property(anySetUp(2, 4), fc.nat(15), (setUp, number) => {
+        const patch = number % (1 << setUp.inks.length)
+        const print = printCells(runPress(setUp), patch, { width: 9, height: 7 })
+        print.stages.forEach(({ broke, thickness }, unit) => {
+          expect(broke.every((code) => code <= unit || code === paperTorn || code === nothingMet)).toBe(true)
+          expect(thickness).toHaveLength(unit + 1)
+          expect(thickness.every((film) => film.every((um) => Number.isFinite(um) && um >= 0))).toBe(true)
+        })
+        expect(meanFilmByInk(print).every((um) => Number.isFinite(um) && um >= 0)).toBe(true)
+      }),
+      { numRuns: 150, seed: 61 },
+    )
   })
 
   it('is the same for the same seed, whatever was printed before, and another for another', () => {

@@ -8,7 +8,7 @@ import { ranges } from '../../src/press/ranges.ts'
 import type { Ink, Press, Reading, SetUp } from '../../src/press/setup.ts'
 
 /** A number of a range, its ends included, in a thousand even steps. */
-export function within(name: RangeName): fc.Arbitrary<number> {
+function within(name: RangeName): fc.Arbitrary<number> {
   const { least, most } = ranges[name]
   return fc.integer({ min: 0, max: 1000 }).map((step) => least + ((most - least) * step) / 1000)
 }

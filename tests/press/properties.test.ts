@@ -124,6 +124,15 @@ describe("raising a later ink's tack", () => {
     )
   })
 
+  it('yet can raise what stays on the final sheet, as the units after it lift less: 10 to 14 before 14 and 16', () => {
+    const [soft, hard] = [
+      [16, 10, 14, 16],
+      [16, 14, 14, 16],
+    ].map((tacks) => runPress(checkSetUp(tacks, { reading: 'first' })))
+    expect(filmLeft(hard, 1, 0b0011)).toBeLessThan(filmLeft(soft, 1, 0b0011))
+    expect(readSheet(hard).films[0b1111][1]).toBeGreaterThan(1.2 * readSheet(soft).films[0b1111][1])
+  })
+
   it('can raise it on an early sheet where the paper tears: a counterexample, 4 %', () => {
     const { setUp, unit, tack } = moreTackMoreFilm
     const ratio = filmLeft(runPress(withTack(setUp, unit, tack)), unit, 3) / filmLeft(runPress(setUp), unit, 3)
