@@ -1,0 +1,124 @@
+/** The fields of a file, each read on its own and checked by whoever it belongs to. */
+import * as v from 'valibot'
+import { levels } from '../drill/level.ts'
+import { flag, id, listOf as all, oneOf, wholeNumber } from '../lesson/field.ts'
+import { language } from '../lesson/language.ts'
+import { checkShelf } from '../measure/check-shelf.ts'
+import { sheetColumns } from '../measure/sheet-row.ts'
+import type { Problem } from '../press/check-setup.ts'
+import { checkSetUp } from '../press/check-setup.ts'
+import { inkCount, ranges } from '../press/ranges.ts'
+import type { ReadField } from './read-fields.ts'
+import { bySchema, fieldsOf, listOf } from './read-fields.ts'
+import type { KeptProgress, Saved, Scene, Settings, Trial } from './saved.ts'
+import { nothingSaved } from './saved.ts'
+import { unitNames } from './unit-names.ts'
+import type { ViewState } from './view-state.ts'
+import { hideable, viewNames } from './view-state.ts'
+
+/** Characters of a name, of a note and of a cell of a table; a note fills a page. */
+const longest = { name: 120, note: 6000, cell: 60 }
+/** Far more than a course makes; they keep a made-up file from filling the page. */
+const most = { scenes: 300, trials: 1000, readings: 1000, lessons: 300 }
+
+const setUp: ReadField<NonNullable<Saved['setUp']>> = (input, path, problems) => {
+  const checked = checkSetUp(input)
+  if ('setUp' in checked) return checked.setUp
+  problems.push(...within(path, checked.problems))
+  return undefined
+}
+
+const shelf: ReadField<Saved['shelf']> = (input, path, problems) => {
+  const checked = checkShelf(input)
+  if ('shelf' in checked) return checked.shelf
+  problems.push(...within(path, checked.problems))
+  return undefined
+}
+
+function within(path: string, problems: readonly Problem[]): Problem[] {
+  return problems.map((problem) => ({
+    ...problem,
+    path: [path, problem.path].filter(Boolean).join('.').replaceAll('.[', '['),
+  }))
+}
+
+function textUpTo(length: number) {
+  return bySchema(v.pipe(v.string('is no text'), v.maxLength(length, `is longer than ${length} characters`)))
+}
+
+const unit = wholeNumber('unit (the first is 0)', 0, inkCount.most - 1)
+const measures = all(oneOf('unit of measure', Object.values(unitNames).flat()), 'units of measure', 0, 12)
+
+const view: ReadField<ViewState> = fieldsOf('a view', {
+  view: bySchema(oneOf('view', viewNames)),
+  patch: bySchema(all(unit, 'units', 1, inkCount.most)),
+  unit: bySchema(unit),
+  face: bySchema(oneOf('face', ['ink', 'marks'])),
+  measures: bySchema(measures),
+  lesson: bySchema(id),
+  drill: bySchema(
+    v.strictObject(
+      { level: oneOf('level', levels), seed: wholeNumber('seed', ranges.seed.least, ranges.seed.most) },
+      'is no drill; allowed is one with level and seed',
+    ),
+  ),
+  hide: bySchema(all(oneOf('part of the page', hideable), 'parts of the page', 0, hideable.length)),
+})
+
+const named = { name: textUpTo(longest.name), note: textUpTo(longest.note), setUp }
+
+const scene: ReadField<Scene> = (input, path, problems) => {
+  const {
+    setUp,
+    name = '',
+    note = '',
+    view: seen = {},
+  } = fieldsOf('a scene', { ...named, view })(input, path, problems) ?? {}
+  if (!setUp) tellMissing(input, path, problems)
+  return setUp && { name, note, setUp, view: seen }
+}
+
+const row = fieldsOf(
+  'a row of readings',
+  Object.fromEntries(sheetColumns.map((column) => [column, textUpTo(longest.cell)] as const)),
+)
+const trialFields = fieldsOf('a trial', { ...named, readings: listOf('rows', most.readings, row) })
+const trial: ReadField<Trial> = (input, path, problems) => {
+  const { setUp, name = '', note = '', readings = [] } = trialFields(input, path, problems) ?? {}
+  if (!setUp) tellMissing(input, path, problems)
+  return setUp && { name, note, setUp, readings }
+}
+
+/** What is wrong with a set-up that is there has been told already. */
+function tellMissing(input: unknown, path: string, problems: Problem[]): void {
+  if (typeof input === 'object' && input !== null && !Object.hasOwn(input, 'setUp')) {
+    problems.push({ path: `${path}.setUp`, message: 'is missing; it cannot be shown without its set-up' })
+  }
+}
+
+const settings: ReadField<Settings> = fieldsOf('the settings', {
+  theme: bySchema(oneOf('theme', ['auto', 'light', 'dark', 'high contrast'])),
+  measures: bySchema(measures),
+  motion: bySchema(oneOf('motion', ['auto', 'reduced', 'full'])),
+  sound: bySchema(flag),
+  language: bySchema(language),
+})
+
+const progress: ReadField<KeptProgress> = bySchema(
+  v.looseObject({ lesson: id }, 'is no progress; allowed is one with a lesson'),
+)
+
+const file = fieldsOf('a file', {
+  setUp,
+  view,
+  scenes: listOf('scenes', most.scenes, scene),
+  trials: listOf('trials', most.trials, trial),
+  shelf,
+  progress: listOf('lessons', most.lessons, progress),
+  settings,
+})
+
+/** Everything in the file that can be read; the rest is told. */
+export function readSaved(input: unknown, problems: Problem[]): Saved {
+  return { ...nothingSaved, ...file(input, '', problems) }
+}

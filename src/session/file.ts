@@ -1,0 +1,115 @@
+/**
+ * The file of this program: one JSON object.
+ *
+ *   format    "tackstair"
+ *   version   1
+ *   setUp     the set-up on the bench, as src/press/check-setup.ts reads it
+ *   view      what is looked at (view-state.ts)
+ *   scenes    a lecture's list, each with name, note, setUp, view
+ *   trials    what was tried, each with name, note, setUp, readings: rows of patch, red, green, blue, sheet as typed
+ *   shelf     own inks, papers and presses, as src/measure/check-shelf.ts reads it
+ *   progress  what was kept of each lesson (src/lesson/progress.ts)
+ *   settings  theme, measures, motion, sound, language
+ *
+ * All but format and version may be missing. A bare shelf and a bare set-up, as the commands take it, are read as well.
+ * A file of an older version is brought up to date first (migrate.ts); one of a newer version is refused.
+ */
+import { checkShelf } from '../measure/check-shelf.ts'
+import { shelfKind } from '../measure/shelf.ts'
+import { shown } from '../lesson/field.ts'
+import type { Problem } from '../press/check-setup.ts'
+import { checkSetUp } from '../press/check-setup.ts'
+import { readSaved } from './file-fields.ts'
+import type { Json, Steps } from './migrate.ts'
+import { migrate } from './migrate.ts'
+import type { Saved } from './saved.ts'
+import { nothingSaved } from './saved.ts'
+import { writeSetUp } from './write-setup.ts'
+
+export const fileFormat = 'tackstair'
+export const fileVersion = 1
+export const fileEnding = '.tackstair.json'
+
+/** Characters; a course of lectures with all trials of a year is a tenth of it. */
+export const largestFile = 5_000_000
+
+/** From each version to the next. There has been no version before the first. */
+const steps: Steps = {}
+
+/** A file that can be opened, with all in it that could not be read; or why it cannot be opened at all. */
+export type Opened = { saved: Saved; problems: Problem[] } | { refused: Problem }
+
+/** The text of a file. */
+export function writeFile({ setUp, scenes, trials, ...rest }: Saved): string {
+  const written = {
+    format: fileFormat,
+    version: fileVersion,
+    ...(setUp ? { setUp: writeSetUp(setUp) } : {}),
+    ...rest,
+    scenes: scenes.map((scene) => ({ ...scene, setUp: writeSetUp(scene.setUp) })),
+    trials: trials.map((trial) => ({ ...trial, setUp: writeSetUp(trial.setUp) })),
+  }
+  return `${JSON.stringify(written, null, 1)}\n`
+}
+
+/** Reads the text of a file of unknown origin. Never throws. */
+export function readFile(text: string): Opened {
+  if (text.length > largestFile) {
+    return refuse(`The file has ${text.length} characters; allowed are ${largestFile}.`)
+  }
+  let data: unknown
+  try {
+    data = JSON.parse(text.replace(/^\ufeff/, ''))
+  } catch (error) {
+    if (!(error instanceof SyntaxError)) throw error
+    return refuse('The file is not JSON; allowed is a file that was saved by this program.')
+  }
+  return readData(data)
+}
+
+function readData(data: unknown): Opened {
+  if (!isObject(data)) return refuse('The file holds no object; allowed is a file that was saved by this program.')
+  if (data['kind'] === shelfKind) return ofShelf(data)
+  if (data['format'] === undefined && data['inks'] !== undefined) return ofSetUp(data)
+  if (data['format'] !== fileFormat) {
+    return refuse(`${shown(data['format'])} is no format of this program; allowed is "${fileFormat}".`, 'format')
+  }
+  const { version } = data
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 0) {
+    return refuse(`${shown(version)} is no version; allowed are whole numbers up to ${fileVersion}.`, 'version')
+  }
+  if (version > fileVersion) {
+    const message = `The file is of version ${version}, made by a newer version of this program; this one reads files up to version ${fileVersion}.`
+    return refuse(message, 'version')
+  }
+  const present = migrate(data, version, fileVersion, steps)
+  if (!present) {
+    return refuse(`There has been no version ${version} of this file; allowed is ${fileVersion}.`, 'version')
+  }
+  const problems: Problem[] = []
+  return { saved: readSaved(withoutHead(present), problems), problems }
+}
+
+function ofShelf(data: Json): Opened {
+  const checked = checkShelf(data)
+  if ('problems' in checked) return { saved: nothingSaved, problems: checked.problems }
+  return { saved: { ...nothingSaved, shelf: checked.shelf }, problems: [] }
+}
+
+function ofSetUp(data: Json): Opened {
+  const checked = checkSetUp(data)
+  if ('problems' in checked) return { saved: nothingSaved, problems: checked.problems }
+  return { saved: { ...nothingSaved, setUp: checked.setUp }, problems: [] }
+}
+
+function withoutHead(data: Json): Json {
+  return Object.fromEntries(Object.entries(data).filter(([field]) => field !== 'format' && field !== 'version'))
+}
+
+function refuse(message: string, path = ''): Opened {
+  return { refused: { path, message } }
+}
+
+function isObject(data: unknown): data is Json {
+  return typeof data === 'object' && data !== null && !Array.isArray(data)
+}

@@ -1,0 +1,58 @@
+/** Everything a person can save: what a file holds and what is kept as a draft. */
+import type { Shelf } from '../measure/shelf.ts'
+import { emptyShelf } from '../measure/shelf.ts'
+import type { SheetColumn } from '../measure/sheet-row.ts'
+import type { SetUp } from '../press/setup.ts'
+import type { UnitName } from './unit-names.ts'
+import type { ViewState } from './view-state.ts'
+
+/** A set-up as it is shown in a lecture, in the order of the list. */
+export interface Scene {
+  readonly name: string
+  /** for the speaker alone */
+  readonly note: string
+  readonly setUp: SetUp
+  readonly view: ViewState
+}
+
+/** A set-up that was tried, with what was noted and, where a sheet of a real press was read, its readings as typed. */
+export interface Trial {
+  readonly name: string
+  readonly note: string
+  readonly setUp: SetUp
+  readonly readings: readonly Partial<Record<SheetColumn, string>>[]
+}
+
+/** How the page is to be for this person; a field that is missing is as the system has it. */
+export interface Settings {
+  readonly theme?: 'auto' | 'light' | 'dark' | 'high contrast'
+  readonly measures?: readonly UnitName[]
+  readonly motion?: 'auto' | 'reduced' | 'full'
+  readonly sound?: boolean
+  /** a language tag, such as en or es */
+  readonly language?: string
+}
+
+/** What was kept of one lesson; whether it makes sense is for the lesson to say (resume in src/lesson/progress.ts). */
+export type KeptProgress = Readonly<Record<string, unknown>> & { readonly lesson: string }
+
+export interface Saved {
+  /** null where only other things were saved */
+  readonly setUp: SetUp | null
+  readonly view: ViewState
+  readonly scenes: readonly Scene[]
+  readonly trials: readonly Trial[]
+  readonly shelf: Shelf
+  readonly progress: readonly KeptProgress[]
+  readonly settings: Settings
+}
+
+export const nothingSaved: Saved = {
+  setUp: null,
+  view: {},
+  scenes: [],
+  trials: [],
+  shelf: emptyShelf,
+  progress: [],
+  settings: {},
+}
