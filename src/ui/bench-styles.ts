@@ -42,7 +42,7 @@ export const benchStyles = css`
   }
   @media (min-width: 720px) {
     .pictures {
-      grid-template: 'line line' 140px 'section loupe' 1fr / minmax(0, 5fr) minmax(240px, 2fr);
+      grid-template: 'line line' 140px 'section loupe' minmax(300px, auto) / minmax(0, 5fr) minmax(240px, 2fr);
     }
     .pictures > tack-choice {
       display: none;

@@ -54,6 +54,7 @@ export class InkRow extends SessionElement {
       :host([carried]) .handle {
         outline: 3px solid var(--accent);
         background: var(--accent-ground);
+        color: var(--graphite);
         cursor: grabbing;
       }
       .number {

@@ -11,5 +11,5 @@ export function stairSentence(treads: readonly { name: string; tack: number }[])
   }
   const [{ tread, before, unit }] = up
   const by = sayNumber(tread.tack - before.tack, 0, 2)
-  return say('bench.stairUp', { count: up.length, unit, name: tread.name, by, before: before.name })
+  return say('bench.stairUp', { count: up.length, unit, by, before: before.name })
 }

@@ -50,7 +50,7 @@ export const bench = {
   'bench.stairDown': 'A stair down: each ink has less [[tack|tack]] than the last.',
   'bench.stairLevel': 'A level stair: all inks have the same [[tack|tack]].',
   'bench.stairUp':
-    '{count, plural, one {A step up} other {# steps up, the first}} at unit {unit}: {name} has {by} more [[tack|tack]] than {before}.',
+    '{count, plural, one {A step up} other {# steps up, the first}} at unit {unit}: {by} more [[tack|tack]] than {before}.',
   'bench.inkHandle': 'Unit {unit}: {name}, tack {tack, number}',
   'bench.tackOf': 'Tack of {name}',
   'bench.filmOf': 'Film of {name} on the form roller',
