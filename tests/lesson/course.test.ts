@@ -2,7 +2,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
-import { checkCourse, lessonFile } from '../../src/lesson/check-course.ts'
+import { checkCourse, checkInCourse, lessonFile } from '../../src/lesson/check-course.ts'
+import { controls } from '../../src/lesson/control.ts'
+import { lessonSchema } from '../../src/lesson/lesson.ts'
+import { readingNames } from '../../src/lesson/reading.ts'
 import { lessonJsonSchema } from '../../src/lesson/json-schema.ts'
 import { glossary } from '../../src/words/en/glossary.ts'
 
@@ -57,4 +60,35 @@ describe.each(lessons)('$id', (lesson) => {
 
 test('the JSON Schema beside the lessons is the one the checker uses', () => {
   expect(JSON.parse(textOf('lesson.schema.json'))).toEqual(lessonJsonSchema())
+})
+
+describe('the guide for authors', () => {
+  const guide = textOf('README.md')
+
+  test('shows a lesson that is sound', () => {
+    const example = /```yaml\n([\s\S]*?)```/.exec(guide)?.[1] ?? ''
+    expect(course && checkInCourse(course, example, textOf).problems).toEqual([])
+  })
+
+  test('names every field, reading, control and kind of expectation', () => {
+    const names = [
+      ...Object.keys(lessonSchema.entries),
+      ...readingNames,
+      ...controls,
+      ...[
+        'say',
+        'predict',
+        'do',
+        'expect',
+        'choice',
+        'sequence',
+        'diagnosis',
+        'number',
+        'within',
+        'at least',
+        'at most',
+      ],
+    ]
+    expect(names.filter((name) => !guide.includes(`\`${name}\``))).toEqual([])
+  })
 })
