@@ -1,5 +1,5 @@
 /** Every reading of the sheet in tables, and the film stack of the nip looked at: the pictures in numbers. */
-import { css, html } from 'lit'
+import { css, html, nothing } from 'lit'
 import { liftedShares } from '../press/readings.ts'
 import { toShown } from '../session/measures.ts'
 import { inkDensity } from '../session/unit-names.ts'
@@ -24,7 +24,9 @@ export class AllReadings extends SessionElement {
   ]
 
   override render() {
+    const above = this.session.results.readings.traps.some(({ massTrap }) => massTrap > 1)
     return html`<div>${this.#traps()}</div>
+      ${above ? html`<p class="note">${say('bench.trapAboveAll')}</p>` : nothing}
       <div>${this.#inks()}</div>
       <div>${this.#lifted()}</div>
       <p class="note">${say('bench.inkDensity', { density: sayNumber(inkDensity, 0, 2) })}</p>`

@@ -1,7 +1,7 @@
 /** The face of the sheet through a loupe. */
 import type { View } from '../view/picture.ts'
 import { PictureElement } from './picture-element.ts'
-import { say } from './say.ts'
+import { say, sayPercent } from './say.ts'
 
 export class LoupePicture extends PictureElement {
   protected override async open(host: HTMLElement): Promise<View> {
@@ -10,7 +10,15 @@ export class LoupePicture extends PictureElement {
   }
 
   protected override summary(): string {
-    return say('bench.loupePicture', { unit: this.session.playback.unit + 1 })
+    const { setUp, results, playback, patch } = this.session
+    const { contact, torn, films, blanket } = results.accounts(patch)[playback.unit]
+    return say('bench.loupePicture', {
+      unit: playback.unit + 1,
+      name: setUp.inks[playback.unit].name,
+      split: sayPercent(contact * blanket.broke),
+      lifted: sayPercent(contact * films.reduce((sum, { broke }) => sum + broke, 0)),
+      torn: sayPercent(contact * torn),
+    })
   }
 }
 

@@ -1,8 +1,9 @@
 /** What is read off the sheet, large: mass trap of each pair, and film, lifting, picking and contamination at the unit looked at. */
-import { css, html } from 'lit'
+import { css, html, nothing } from 'lit'
 import { liftedShares } from '../press/readings.ts'
 import { inkLetters } from '../session/letters.ts'
 import { toShown } from '../session/measures.ts'
+import { inkDensity } from '../session/unit-names.ts'
 import { linkedText } from './linked-text.ts'
 import './measure-choice.ts'
 import './panel-button.ts'
@@ -97,7 +98,9 @@ export class ReadingsStrip extends SessionElement {
             <span aria-hidden="true">${say('bench.pair', { later: letters[later], earlier: letters[earlier] })}</span>
             <span class="unseen">${say('bench.pairOf', { later: names[later], earlier: names[earlier] })}</span>
           </dt>
-          <dd>${percent(massTrap, 0)}<tack-share-bar .share=${massTrap}></tack-share-bar></dd>
+          <dd title=${massTrap > 1 ? say('bench.trapAboveAll') : nothing}>
+            ${percent(massTrap, 0)}<tack-share-bar .share=${massTrap}></tack-share-bar>
+          </dd>
         </div>`,
     )
   }
@@ -120,7 +123,7 @@ export class ReadingsStrip extends SessionElement {
           <dd>
             ${sayNumber(film, 2)}
             <tack-measure-choice .session=${this.session} .quantity=${'film'}></tack-measure-choice>
-            <span class="note">${say('bench.ofInk', { name })}</span>
+            <span class="note">${this.#weighed(name)}</span>
           </dd>
         </div>
         <div>
@@ -140,6 +143,12 @@ export class ReadingsStrip extends SessionElement {
         </div>
       </dl>
     </section>`
+  }
+
+  /** A film told by its weight needs the density that was assumed. */
+  #weighed(name: string): string {
+    if (this.session.look.measures.film.unit === 'um') return say('bench.ofInk', { name })
+    return say('bench.ofInkByWeight', { name, density: inkDensity })
   }
 }
 

@@ -136,7 +136,8 @@ export const bench = {
     'The press from the side: {units, plural, one {# unit} other {# units}}; the sheet is at unit {unit}.',
   'bench.sectionPicture':
     'The film stack cut open at the nip of unit {unit}: {films, plural, =0 {bare paper} one {# wet film on the paper} other {# wet films on the paper}} below the {name} film of the blanket. The table below says the same in numbers.',
-  'bench.loupePicture': 'The face of the sheet after unit {unit}, one millimetre across.',
+  'bench.loupePicture':
+    'The face of the sheet after unit {unit}, one millimetre across: the film of {name} split in {split}, a film below was lifted in {lifted}, the paper was picked in {torn}.',
   'bench.cut': 'section cuts at',
   'bench.loading': 'The picture is being made ready.',
   'bench.noPicture': 'This browser cannot draw the picture ({reason}). The table says the same in numbers.',
@@ -177,6 +178,9 @@ export const bench = {
   'bench.liftedHead': '[[lifting|lifted]]',
   'bench.pickedHead': '[[picking|picked]]',
   'bench.contaminationHead': '[[contamination|contamination]]',
+  'bench.ofInkByWeight': 'of {name}, at {density} g/cm³',
+  'bench.trapAboveAll':
+    'A mass trap above 100 % is no slip: rough paper takes a thin film worse than the even, wet ink below it does.',
   'bench.ofInk': 'of {name}',
   'bench.nothingBelow': 'nothing below',
   'bench.ofPatch': 'of the patch',

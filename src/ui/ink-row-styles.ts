@@ -1,0 +1,95 @@
+/** One row of the ink ladder: a line on a wide screen, two where fingers need room. */
+import { css } from 'lit'
+
+export const inkRowStyles = css`
+  .row {
+    display: grid;
+    grid-template-columns: var(--ladder-columns);
+    gap: 4px;
+    align-items: center;
+    padding: 1px 0;
+  }
+  .handle {
+    display: flex;
+    align-items: center;
+    gap: 8px;
+    width: 100%;
+    min-width: 0;
+    height: 42px;
+    padding: 0 4px 0 8px;
+    border-color: transparent;
+    background: none;
+    color: var(--graphite);
+    text-align: left;
+    line-height: 18px;
+    cursor: grab;
+  }
+  .handle[aria-current='true'] {
+    border-left: 4px solid var(--graphite);
+    padding-left: 5px;
+  }
+  :host([carried]) .handle {
+    outline: 3px solid var(--accent);
+    background: var(--accent-ground);
+    color: var(--graphite);
+    cursor: grabbing;
+  }
+  .number {
+    min-width: 9px;
+  }
+  .swatch {
+    flex: none;
+    width: 16px;
+    height: 28px;
+    border: 1px solid var(--graphite);
+    background: var(--ink);
+    touch-action: none;
+    forced-color-adjust: none;
+  }
+  .name {
+    overflow: hidden;
+    overflow-wrap: anywhere;
+  }
+  .moves {
+    display: grid;
+    gap: 0;
+  }
+  .moves button {
+    min-height: 24px;
+    height: 24px;
+    padding: 0;
+    font-size: 12px;
+    line-height: 1;
+  }
+  .more {
+    padding: 0;
+  }
+  @media (pointer: coarse) {
+    .moves {
+      grid-auto-flow: column;
+      grid-auto-columns: minmax(44px, 1fr);
+    }
+    .moves button {
+      height: 42px;
+    }
+  }
+  @media (pointer: coarse) and (max-width: 1099px) {
+    .handle {
+      grid-area: 1 / 1 / 2 / 3;
+    }
+    .moves {
+      grid-area: 1 / 3;
+    }
+    .more {
+      grid-area: 1 / 4;
+    }
+    tack-number-field {
+      grid-row: 2;
+    }
+  }
+  @media (max-width: 480px) {
+    .row {
+      padding: 8px 0;
+    }
+  }
+`
