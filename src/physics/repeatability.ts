@@ -22,7 +22,7 @@ export const repeatability = {
   /** share of the reading, of an absorption test */
   absorption: 0.08,
   /** share of the reading, of a speed counter and of a time taken between units */
-  timing: 0.01,
+  timing: 0.02,
 } as const
 
 /** A standard normal draw for the `index`-th reading of `stream` under `seed`. */

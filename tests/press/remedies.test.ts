@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest'
+import { paperNames, papers } from '../../src/physics/paper.ts'
+import { effectKinds, effectsOf } from '../../src/press/effects.ts'
+import { usualInk, usualPress } from '../../src/press/presets.ts'
+import { readSheet } from '../../src/press/readings.ts'
+import type { RemedyName } from '../../src/press/remedies.ts'
+import { remedies, remedyNames, tryRemedy } from '../../src/press/remedies.ts'
+import { runPress } from '../../src/press/run.ts'
+import type { SetUp } from '../../src/press/setup.ts'
+import { drills } from '../../src/words/en/drills.ts'
+import { problemsOf } from './problems-of.ts'
+
+/** The reversed set, on the first sheet: poor trapping to be helped. */
+const poor: SetUp = {
+  inks: [10, 12, 14, 16].map((tack, unit) => usualInk(['yellow', 'magenta', 'cyan', 'black'][unit], tack)),
+  paper: papers.coated,
+  press: usualPress('sheet-fed'),
+  reading: 'first',
+  seed: 1,
+}
+/** Inks too sticky for the paper, at web speed: picking to be helped. */
+const picking: SetUp = { ...poor, inks: [...poor.inks].reverse(), paper: papers.uncoated, press: usualPress('web') }
+
+const trap = (setUp: SetUp) => Math.min(...readSheet(runPress(setUp)).traps.map(({ massTrap }) => massTrap))
+const torn = (setUp: SetUp) => readSheet(runPress(setUp)).worstTorn
+
+describe('remedies', () => {
+  it.each(['re-grade', 'reduce tack', 'stiffen first', 'cool first', 'dry between'] as const)(
+    'against poor trapping raise the poorest trap: %s',
+    (name) => {
+      const { setUp, gains } = tryRemedy(poor, name)
+      expect(trap(setUp)).toBeGreaterThan(trap(poor))
+      expect(gains.map((gain) => gain.name)).toContain('least trap')
+    },
+  )
+
+  it.each(['slow down', 'stronger paper', 're-grade', 'reduce tack'] as const)(
+    'against picking lower it: %s',
+    (name) => {
+      expect(torn(tryRemedy(picking, name).setUp)).toBeLessThanOrEqual(torn(picking))
+    },
+  )
+
+  it.each(['stiffen first', 'cool first', 'less film first'] as const)(
+    'that pull harder at the paper pick more: %s',
+    (name) => {
+      const { costs, setUp } = tryRemedy(picking, name)
+      expect(torn(setUp)).toBeGreaterThan(torn(picking))
+      expect(costs.map((cost) => cost.name)).toContain('most torn')
+    },
+  )
+
+  it('print light coverage first when told so', () => {
+    const inks = poor.inks.map((ink, unit) => ({ ...ink, coverage: [0.9, 0.2, 0.5, 0.1][unit] }))
+    const order = remedies['light first'].apply({ ...poor, inks }, 0).inks.map(({ name }) => name)
+    expect(order).toEqual(['black', 'magenta', 'cyan', 'yellow'])
+  })
+
+  it('re-grade by 2 points from unit to unit and keep the mean', () => {
+    expect(remedies['re-grade'].apply(poor, 0).inks.map(({ tack }) => tack)).toEqual([16, 14, 12, 10])
+  })
+
+  it.each(remedyNames)('keep every set-up legal, over and over: %s', (name: RemedyName) => {
+    for (const paper of paperNames) {
+      let setUp: SetUp = { ...picking, paper: papers[paper] }
+      for (let again = 0; again < 12; again++) setUp = remedies[name].apply(setUp, 3)
+      expect(problemsOf(setUp)).toEqual([])
+    }
+  })
+
+  it.each(remedyNames)('say their cautions first, and a cost that cannot be computed in words: %s', (name) => {
+    expect(remedies[name].cautions.at(-1)).toBe('teaching-model')
+    expect(drills[`remedy.${name}.cost`].length).toBeGreaterThan(10)
+  })
+
+  it('of tack and wash carry the word on solvents', () => {
+    for (const name of ['re-grade', 'reduce tack', 'stiffen first'] as const) {
+      expect(remedies[name].cautions).toContain('solvents')
+    }
+  })
+})
+
+describe('effects', () => {
+  it('are none without a change, and turn round when the change is undone', () => {
+    expect(effectsOf(poor, poor).every(({ turn }) => turn === 'same')).toBe(true)
+    const there = effectsOf(poor, picking)
+    effectsOf(picking, poor).forEach((back, i) => {
+      expect(back.before).toBe(there[i].after)
+      if (there[i].turn !== 'same') expect(back.turn).toBe(there[i].turn === 'better' ? 'worse' : 'better')
+    })
+  })
+
+  it('read what the sheet reads', () => {
+    const [least] = effectsOf(poor, tryRemedy(poor, 're-grade').setUp)
+    expect(least.before).toBe(trap(poor))
+    expect(effectKinds['least trap'].unit).toBe('share')
+  })
+})
