@@ -1,4 +1,5 @@
 /** What makes a lesson more than pages to click through: enough steps, of enough kinds, with something at stake. */
+import type { Expectation } from './expectation.ts'
 import { isQuestion } from './expectation.ts'
 import type { Lesson } from './lesson.ts'
 import { readings } from './reading.ts'
@@ -25,25 +26,42 @@ export function checkShape({ steps }: Lesson): Located[] {
       `has feedback for ${String(foreseen)} foreseen errors; a lesson needs at least ${String(fewestForeseen)}`,
     ],
   ]
-  return wanted.filter(([met]) => !met).map(([, message]) => ({ path: ['steps'], atKey: true, message }))
+  return [
+    ...wanted.filter(([met]) => !met).map(([, message]) => ({ path: ['steps'], atKey: true as const, message })),
+    ...unsettled(steps),
+  ]
+}
+
+/** Predictions whose answer the bench never shows. */
+function unsettled(steps: readonly Step[]): Located[] {
+  return steps.flatMap((step, at) => {
+    const settling = step.kind === 'predict' ? steps.find(({ id }) => id === step.settledBy) : undefined
+    if (!settling || isMeasured(settling) || (settling.claims ?? []).some(reads)) return []
+    const message = `${settling.id} shows nothing that could settle this; let it expect or claim a reading off the sheet`
+    return [{ path: ['steps', at, 'settledBy'], message }]
+  })
 }
 
 /** A step that is done only with a reading off the sheet or the rollers, not a control. */
 function isMeasured(step: Step): boolean {
-  return 'expect' in step && step.expect.some((each) => 'reading' in each && readings[each.reading.what].measured)
+  return 'expect' in step && step.expect.some(reads)
 }
 
+function reads(expectation: Expectation): boolean {
+  return 'reading' in expectation && readings[expectation.reading.what].measured
+}
+
+/** Mistakes that the step has words for. */
 function foreseenErrors(step: Step): number {
   if (step.kind === 'say') return 0
-  const question = step.kind === 'predict' ? step : step.expect.find(isQuestion)
-  const choices = question
-    ? 'choices' in question
-      ? question.choices
-      : 'causes' in question
-        ? question.causes
-        : []
-    : []
-  const right = question && 'right' in question ? question.right : undefined
-  const ofChoices = choices.filter(({ id, feedback }) => feedback !== undefined && id !== right).length
-  return ofChoices + (step.kind === 'predict' ? 0 : (step.feedback?.length ?? 0))
+  if (step.kind === 'predict') return answeredWrongs(step.choices, step.right)
+  const question = step.expect.find(isQuestion)
+  const ofMistakes = step.feedback?.length ?? 0
+  if (question?.is === 'choice') return ofMistakes + answeredWrongs(question.choices, question.right)
+  if (question?.is === 'diagnosis') return ofMistakes + answeredWrongs(question.causes, question.right)
+  return ofMistakes
+}
+
+function answeredWrongs(choices: readonly { id: string; feedback?: string }[], right: string): number {
+  return choices.filter(({ id, feedback }) => feedback !== undefined && id !== right).length
 }

@@ -162,6 +162,13 @@ const faults: Fault[] = [
     message: /what is no later do or expect step/,
   },
   {
+    name: 'prediction settled by a step that shows nothing',
+    from: 'settledBy: lower',
+    to: 'settledBy: look',
+    at: 'look',
+    message: /look shows nothing that could settle this; let it expect or claim a reading off the sheet/,
+  },
+  {
     name: 'unknown reading',
     from: 'reading: { what: film, of: magenta, in: [cyan, magenta] }\n',
     to: 'reading: { what: films, of: magenta, in: [cyan, magenta] }\n',
