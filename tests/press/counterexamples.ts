@@ -134,3 +134,33 @@ export const moreTimeLessTrap = {
     'settled',
   ),
 }
+
+/**
+ * Two settled states: from a clean store the soft third ink stays clean, since it splits before the paper tears; from one
+ * that begins a third foreign it hardens, tears the paper, takes the dry ink along and ends with nothing of its own. Found
+ * only where a reading tears more than 90 % of a patch (none in 900 set-ups that tear less than 5 %).
+ */
+export const twoSettledStates = {
+  unit: 2,
+  soiled: 0.3365,
+  setUp: setUp(
+    [
+      { tack: 27.992, film: 6.033, coverage: 1, temperature: 28.55, dampening: 0.96 },
+      { tack: 38.974, film: 3, coverage: 0.3, temperature: 54.8, soiled: 0.3455, dryBefore: true },
+      { tack: 6.332, film: 3, coverage: 0.3, temperature: 14 },
+    ],
+    {
+      ...papers['weak uncoated'],
+      freeSplit: 0.1015,
+      absorbency: 3.96625,
+      surfaceStrength: 14.945,
+      contactRate: 4.8322,
+      holdLimit: 8.4754,
+      settingGain: 1.884,
+      settingTime: 0.4,
+      wetLoss: 0.2,
+    },
+    { kind: 'sheet-fed', speed: 0.4379, interval: 0.03997, temperature: 10.2, dampening: 1.688, waterless: false },
+    'settled',
+  ),
+}

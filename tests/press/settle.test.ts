@@ -9,6 +9,7 @@ import { lineOf } from '../../src/press/line.ts'
 import { mostTurns } from '../../src/press/settle.ts'
 import type { SetUp } from '../../src/press/setup.ts'
 import type { Train } from '../../src/press/train.ts'
+import { twoSettledStates } from './counterexamples.ts'
 import { anySetUp, checkSetUp } from './legal-setups.ts'
 
 /** The most turns that any unit of a set-up takes. */
@@ -124,6 +125,22 @@ describe('settling', () => {
     const [one, other] = [settledReadings(clean), settledReadings(soiled)]
     expect(apart(one.films, other.films)).toBeLessThan(1e-10)
   })
+})
+
+describe('where paper is torn nearly everywhere', () => {
+  it(
+    'there can be two settled states, the start deciding: a counterexample; the clean one is given',
+    { timeout: 60_000 },
+    () => {
+      const { setUp, unit, soiled } = twoSettledStates
+      const begun = { ...setUp, inks: setUp.inks.map((ink, index) => (index === unit ? { ...ink, soiled } : ink)) }
+      const sheets = 12_000
+      const own = (stores: number[][]) => stores[unit][unit]
+      expect(own(afterRevolving(setUp, sheets).stores)).toBeGreaterThan(0.99)
+      expect(own(afterRevolving(begun, sheets).stores)).toBeLessThan(0.01)
+      for (const given of [setUp, begun]) expect(own(settledReadings(given).stores)).toBeGreaterThan(0.99)
+    },
+  )
 })
 
 describe('a store that runs over', () => {
