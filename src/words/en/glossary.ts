@@ -687,5 +687,3 @@ export const glossary = {
     related: ['fault', 'diagnosis', 'regrading'],
   },
 } as const satisfies Record<string, GlossaryTerm>
-
-export type TermId = keyof typeof glossary
