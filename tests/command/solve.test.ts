@@ -84,6 +84,16 @@ describe('solve', { timeout: 60_000 }, () => {
     }
   })
 
+  it('reads a sheet far on in a run, which by then is the settled one', async () => {
+    const far = (reading: unknown) => solve(['-'], JSON.stringify({ inks, reading }))
+    const [last, settled] = (await Promise.all([far({ sheet: 100_000 }), far('settled')])).map(
+      ({ out }) => JSON.parse(out) as Solution,
+    )
+    expect(last.balance).toBeLessThan(1e-9)
+    expect(last.massTrap['cyan on black']).toBeCloseTo(settled.massTrap['cyan on black'], 5)
+    expect(last.contamination[1]).toBeCloseTo(settled.contamination[1], 5)
+  })
+
   it('ends with 2 and one line a problem, its place first, and prints nothing else', async () => {
     const black = { name: 'black', tack: 99 }
     const wrong = JSON.stringify({ inks: [black, { ...black, tack: 14 }], paper: 'cardboard', seed: -1 })
