@@ -1,8 +1,11 @@
 /** How the result is looked at: nothing in here changes what the press prints, and nothing of it is undone. */
 import type { Measures } from './measures.ts'
 import { ownMeasures } from './measures.ts'
+import type { ViewName } from './view-state.ts'
 
 export interface Look {
+  /** the part of the page that is open */
+  view: ViewName
   /** names of inks that do not print in the patch looked at */
   leftOut: readonly string[]
   /** what the loupe shows: the ink as seen, or what broke in each cell */
@@ -14,4 +17,4 @@ export interface Look {
   theme: 'auto' | 'light' | 'dark'
 }
 
-export const openingLook: Look = { leftOut: [], face: 'ink', row: 96, measures: ownMeasures, theme: 'auto' }
+export const openingLook: Look = { view: 'bench', leftOut: [], face: 'ink', row: 96, measures: ownMeasures, theme: 'auto' }

@@ -10,6 +10,7 @@ export const viewNames = [
   'bench',
   'strip',
   'orders',
+  'trials',
   'tackmeter',
   'pick test',
   'run chart',

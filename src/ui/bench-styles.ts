@@ -82,7 +82,7 @@ export const benchStyles = css`
   @media (min-width: 1100px) and (min-height: 700px) {
     :host {
       grid-template-rows: auto minmax(0, 1fr);
-      height: 100dvh;
+      height: 100%;
     }
     main,
     .pictures {

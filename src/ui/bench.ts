@@ -1,7 +1,5 @@
 /** The bench: everything of one screen in its place, and the keys that work everywhere on it. */
 import { html } from 'lit'
-import './bench-header.ts'
-import { forgetPicture } from './bench-picture.ts'
 import { benchStyles } from './bench-styles.ts'
 import type { ChooseEvent } from './choice.ts'
 import './choice.ts'
@@ -30,7 +28,6 @@ export class Bench extends SessionElement {
   declare _picture: string
 
   #stopClock: (() => void) | undefined
-  readonly #dark = window.matchMedia('(prefers-color-scheme: dark)')
 
   constructor() {
     super()
@@ -41,21 +38,18 @@ export class Bench extends SessionElement {
     super.connectedCallback()
     this.#stopClock = runClock(this.session)
     document.addEventListener('keydown', this.#key)
-    this.#dark.addEventListener('change', this.#recolour)
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#stopClock?.()
     document.removeEventListener('keydown', this.#key)
-    this.#dark.removeEventListener('change', this.#recolour)
   }
 
   override render() {
     const { session } = this
     return html`
       <header>
-        <tack-bench-header .session=${session}></tack-bench-header>
         <tack-scenario-bar .session=${session}></tack-scenario-bar>
       </header>
       <main>
@@ -83,34 +77,11 @@ export class Bench extends SessionElement {
     `
   }
 
-  override willUpdate(): void {
-    const { theme } = this.session.look
-    const root = document.documentElement
-    if ((root.dataset['theme'] ?? 'auto') === theme) return
-    if (theme === 'auto') delete root.dataset['theme']
-    else root.dataset['theme'] = theme
-    forgetPicture()
-  }
-
-  readonly #recolour = (): void => {
-    forgetPicture()
-    this.session.lookWith({})
-  }
-
-  /** Space runs and pauses where nothing else has the focus. Undo and redo are left to the text where somebody types. */
+  /** Space runs and pauses where nothing else has the focus. */
   readonly #key = (event: KeyboardEvent): void => {
-    const target = event.composedPath()[0]
-    if (target instanceof HTMLInputElement && target.type === 'text') return
-    if (event.key === ' ' && target === document.body) {
-      event.preventDefault()
-      this.session.play({ kind: this.session.playback.playing ? 'pause' : 'play' })
-    }
-    if (!(event.ctrlKey || event.metaKey) || event.altKey) return
-    const key = event.key.toLowerCase()
-    if (key === 'y' || (key === 'z' && event.shiftKey)) this.session.redo()
-    else if (key === 'z') this.session.undo()
-    else return
+    if (event.key !== ' ' || event.composedPath()[0] !== document.body) return
     event.preventDefault()
+    this.session.play({ kind: this.session.playback.playing ? 'pause' : 'play' })
   }
 }
 

@@ -1,14 +1,19 @@
-/** The head of the page: its name, which sheet is looked at, undo and redo, and light or dark. */
-import { css, html } from 'lit'
+/** The head of the page: its name, the parts of the page, undo and redo, and light or dark. */
+import type { PropertyDeclarations } from 'lit'
+import { css, html, nothing } from 'lit'
 import type { Look } from '../session/look.ts'
+import type { ViewName } from '../session/view-state.ts'
+import { addressOf } from './address.ts'
 import './reading-switch.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
+import { views } from './views.ts'
 
 const themes = ['auto', 'light', 'dark'] as const
 
-export class BenchHeader extends SessionElement {
+export class PageHeader extends SessionElement {
+  static override properties: PropertyDeclarations = { ...SessionElement.properties, view: {} }
   static override styles = [
     sharedStyles,
     css`
@@ -32,6 +37,29 @@ export class BenchHeader extends SessionElement {
         height: 20px;
         fill: var(--graphite);
       }
+      nav ul {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 4px;
+      }
+      a {
+        display: inline-flex;
+        align-items: center;
+        min-height: 28px;
+        padding: 0 8px;
+        border-bottom: 3px solid transparent;
+        color: var(--accent);
+        font-size: 15px;
+        font-weight: 600;
+        text-decoration: none;
+      }
+      a:hover {
+        background: var(--accent-ground);
+      }
+      a[aria-current] {
+        border-color: var(--accent);
+        color: var(--graphite);
+      }
       .right {
         display: flex;
         flex-wrap: wrap;
@@ -43,18 +71,35 @@ export class BenchHeader extends SessionElement {
         margin-left: 12px;
         font-size: 15px;
       }
+      @media (pointer: coarse) {
+        a {
+          min-height: 44px;
+        }
+      }
     `,
   ]
+
+  /** the view that is open */
+  declare view: ViewName
 
   override render() {
     const { session } = this
     return html`
       <h1>
         <svg viewBox="0 0 26 20" aria-hidden="true"><path d="M0 0h6v5h7v5h6v5h7v5H0z" /></svg>
-        ${say('bench.title')}
+        ${say('page.title')}
       </h1>
-      <p>${say('bench.job')}</p>
-      <tack-reading-switch .session=${session}></tack-reading-switch>
+      <nav aria-label=${say('page.views')}>
+        <ul>
+          ${views.map(
+            ({ name, label }) =>
+              html`<li>
+                <a href=${addressOf(name)} aria-current=${name === this.view ? 'page' : nothing}>${say(label)}</a>
+              </li>`,
+          )}
+        </ul>
+      </nav>
+      ${this.view === 'bench' ? html`<tack-reading-switch .session=${session}></tack-reading-switch>` : nothing}
       <div class="right">
         <button type="button" ?disabled=${!session.canUndo} @click=${() => session.undo()}>${say('bench.undo')}</button>
         <button type="button" ?disabled=${!session.canRedo} @click=${() => session.redo()}>${say('bench.redo')}</button>
@@ -76,4 +121,4 @@ export class BenchHeader extends SessionElement {
   }
 }
 
-customElements.define('tack-bench-header', BenchHeader)
+customElements.define('tack-page-header', PageHeader)

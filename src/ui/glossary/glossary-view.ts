@@ -1,0 +1,116 @@
+/** Every word of the trade with its one sentence, what to see of it on the bench, and a field to find one. */
+import type { PropertyDeclarations } from 'lit'
+import { css, html, nothing } from 'lit'
+import { glossary } from '../../words/en/glossary.ts'
+import type { GlossaryTerm } from '../../words/glossary-term.ts'
+import { say } from '../say.ts'
+import { SessionElement } from '../session-element.ts'
+import { sharedStyles } from '../shared-styles.ts'
+
+const entries: readonly (readonly [id: string, entry: GlossaryTerm])[] = Object.entries<GlossaryTerm>(glossary).sort(
+  ([, one], [, other]) => one.term.localeCompare(other.term),
+)
+const terms: Readonly<Record<string, GlossaryTerm | undefined>> = glossary
+
+export class GlossaryView extends SessionElement {
+  static override properties: PropertyDeclarations = { ...SessionElement.properties, wanted: { state: true } }
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: grid;
+        gap: 8px;
+        align-content: start;
+        padding: 8px;
+      }
+      .head {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px 24px;
+        align-items: center;
+      }
+      h2 {
+        font-size: 20px;
+        line-height: 28px;
+      }
+      input {
+        width: 220px;
+        max-width: 100%;
+        padding: 0 8px;
+      }
+      dl {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(min(340px, 100%), 1fr));
+        gap: 8px;
+      }
+      dl > div {
+        padding: 8px 12px;
+        border-radius: var(--corner);
+        background: var(--panel);
+      }
+      dt {
+        font-weight: 650;
+      }
+      dd + dd {
+        margin-top: 4px;
+        color: var(--soft);
+        font-size: 15px;
+      }
+      dd button {
+        margin-right: 4px;
+      }
+    `,
+  ]
+
+  /** what has been typed to find a word */
+  declare protected wanted: string
+
+  constructor() {
+    super()
+    this.wanted = ''
+  }
+
+  override render() {
+    const found = entries.filter(([, entry]) => fits(entry, this.wanted))
+    return html`
+      <div class="head">
+        <h2>${say('glossary.heading')}</h2>
+        <label>
+          ${say('glossary.find')}
+          <input type="search" .value=${this.wanted} @input=${this.#find} />
+        </label>
+        <p role="status" class="note">${say('glossary.count', { count: found.length })}</p>
+      </div>
+      <dl>${found.map(([id, entry]) => this.#entry(id, entry))}</dl>
+    `
+  }
+
+  #entry(id: string, { term, sentence, see, related, source }: GlossaryTerm) {
+    const others = related.flatMap((other) => terms[other]?.term ?? [])
+    return html`<div id=${id}>
+      <dt>${term}</dt>
+      <dd>${sentence}</dd>
+      <dd>${say('glossary.see', { see })}</dd>
+      ${
+        others.length > 0
+          ? html`<dd>
+              ${say('glossary.related')}
+              ${others.map((other) => html`<button type="button" @click=${() => (this.wanted = other)}>${other}</button>`)}
+            </dd>`
+          : nothing
+      }
+      ${source === undefined ? nothing : html`<dd>${say('glossary.source', { source })}</dd>`}
+    </div>`
+  }
+
+  #find(event: Event): void {
+    this.wanted = (event.target as HTMLInputElement).value
+  }
+}
+
+function fits({ term, forms }: GlossaryTerm, wanted: string): boolean {
+  const part = wanted.trim().toLowerCase()
+  return [term, ...forms].some((form) => form.toLowerCase().includes(part))
+}
+
+customElements.define('tack-glossary-view', GlossaryView)

@@ -1,0 +1,156 @@
+/** The whole page: its head, the view that is open, and what a link had wrong. */
+import type { PropertyDeclarations } from 'lit'
+import { css, html, nothing } from 'lit'
+import type { LinkSaid } from '../session/link-said.ts'
+import type { ViewName } from '../session/view-state.ts'
+import { followAddress } from './address.ts'
+import { forgetPicture } from './bench-picture.ts'
+import './page-header.ts'
+import { say } from './say.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+import { openView, viewNamed } from './views.ts'
+
+export class Page extends SessionElement {
+  static override properties: PropertyDeclarations = {
+    ...SessionElement.properties,
+    view: { state: true },
+    failed: { state: true },
+    problems: { state: true },
+  }
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: grid;
+        grid-template-rows: auto auto minmax(0, 1fr);
+        min-height: 100dvh;
+      }
+      tack-page-header {
+        padding: 8px 8px 0;
+      }
+      .notice {
+        margin: 8px 8px 0;
+        padding: 8px 12px;
+        border: 1px solid var(--edge);
+        border-radius: var(--corner);
+        background: var(--accent-ground);
+      }
+      .notice li {
+        margin: 4px 0;
+      }
+      @media (min-width: 1100px) and (min-height: 700px) {
+        :host([data-view='bench']) {
+          height: 100dvh;
+        }
+      }
+    `,
+  ]
+
+  /** the element of the view that is open, once it is there */
+  declare protected view: { name: ViewName; element: SessionElement } | null
+  declare protected failed: ViewName | null
+  declare protected problems: readonly LinkSaid[]
+
+  readonly #dark = window.matchMedia('(prefers-color-scheme: dark)')
+
+  constructor() {
+    super()
+    this.view = null
+    this.failed = null
+    this.problems = []
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#follow()
+    window.addEventListener('hashchange', this.#follow)
+    document.addEventListener('keydown', this.#key)
+    this.#dark.addEventListener('change', this.#recolour)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    window.removeEventListener('hashchange', this.#follow)
+    document.removeEventListener('keydown', this.#key)
+    this.#dark.removeEventListener('change', this.#recolour)
+  }
+
+  override willUpdate(): void {
+    this.#paintTheme()
+    const { name } = viewNamed(this.session.look.view)
+    this.dataset['view'] = name
+    if (this.view?.name !== name && this.failed !== name) void this.#open(name)
+  }
+
+  override render() {
+    const { name } = viewNamed(this.session.look.view)
+    return html`
+      <tack-page-header .session=${this.session} .view=${name}></tack-page-header>
+      <div>${this.problems.length > 0 ? this.#notice() : nothing}</div>
+      ${this.#body(name)}
+    `
+  }
+
+  #body(name: ViewName) {
+    if (this.failed === name) return html`<p class="notice" role="alert">${say('page.notLoaded')}</p>`
+    return this.view?.name === name ? this.view.element : html`<p class="notice">${say('page.loading')}</p>`
+  }
+
+  #notice() {
+    return html`<div class="notice" role="alert">
+      <h2>${say('page.linkProblems')}</h2>
+      <ul>
+        ${this.problems.map(({ message, values }) => html`<li>${say(message, { ...values })}</li>`)}
+      </ul>
+      <button type="button" @click=${() => (this.problems = [])}>${say('page.close')}</button>
+    </div>`
+  }
+
+  async #open(name: ViewName): Promise<void> {
+    try {
+      const element = await openView(viewNamed(name))
+      element.session = this.session
+      this.view = { name, element }
+      this.failed = null
+    } catch (error) {
+      // Code that does not arrive (no network) is told in the page; anything else is a fault of ours.
+      if (!(error instanceof TypeError)) throw error
+      this.failed = name
+    }
+  }
+
+  readonly #follow = (): void => {
+    this.failed = null
+    this.problems = followAddress(this.session, location.hash)
+  }
+
+  #paintTheme(): void {
+    const { theme } = this.session.look
+    const root = document.documentElement
+    if ((root.dataset['theme'] ?? 'auto') === theme) return
+    if (theme === 'auto') delete root.dataset['theme']
+    else root.dataset['theme'] = theme
+    forgetPicture()
+  }
+
+  readonly #recolour = (): void => {
+    forgetPicture()
+    this.session.lookWith({})
+  }
+
+  /** Undo and redo are left to the text where somebody types. */
+  readonly #key = (event: KeyboardEvent): void => {
+    const target = event.composedPath()[0]
+    if (target instanceof HTMLInputElement && target.type === 'text') return
+    if (target instanceof HTMLTextAreaElement) return
+    if (!(event.ctrlKey || event.metaKey) || event.altKey) return
+    const key = event.key.toLowerCase()
+    if (key === 'y' || (key === 'z' && event.shiftKey)) this.session.redo()
+    else if (key === 'z') this.session.undo()
+    else return
+    event.preventDefault()
+  }
+}
+
+customElements.define('tack-page', Page)
