@@ -41,7 +41,7 @@ const sizesComputedSwapped = 4
 /** A colour difference (dE00) that is noticed: chosen, as twice what an eye just sees side by side. */
 export const noticedDifference = 2
 /** Share of spots torn, beyond what the good sheet has, that is noticed: chosen. */
-export const noticedTorn = 0.005
+const noticedTorn = 0.005
 
 const casebooks = new Map<JobId, Casebook>()
 

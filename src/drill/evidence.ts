@@ -13,16 +13,9 @@ export const sheetEvidence = ['eye', 'loupe', 'strip'] as const
 /** Everything that is seen without measuring at the press. */
 export const seenEvidence = [...sheetEvidence, 'run chart'] as const
 /** Measured at one unit. */
-export const unitEvidence = ['tackmeter', 'thermometer', 'film gauge'] as const
+const unitEvidence = ['tackmeter', 'thermometer', 'film gauge'] as const
 /** Measured once for the whole job. */
-export const jobEvidence = [
-  'units',
-  'water gauge',
-  'speed counter',
-  'unit timing',
-  'pick test',
-  'absorption test',
-] as const
+const jobEvidence = ['units', 'water gauge', 'speed counter', 'unit timing', 'pick test', 'absorption test'] as const
 
 export const evidenceKinds = [...seenEvidence, ...unitEvidence, ...jobEvidence] as const
 export type EvidenceKind = (typeof evidenceKinds)[number]

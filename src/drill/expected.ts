@@ -18,6 +18,8 @@ interface Prints {
   settled: Strip
   /** by ink of the ticket: the unit it sits in */
   unitOf: number[]
+  /** by patch of the ticket: the patch of the loaded press with the same inks */
+  loaded: number[]
 }
 
 /** The reading of each quantity on its own scale, in the order of `quantities`. */
@@ -28,14 +30,17 @@ export function expectedReadings(ticket: SetUp, setUp: SetUp, quantities: readon
     first: stripOf(runPress({ ...setUp, reading: 'first' })),
     settled: stripOf(runPress({ ...setUp, reading: 'settled' })),
     unitOf,
+    loaded: Array.from({ length: 1 << unitOf.length }, (_, patch) =>
+      patchOf(unitsIn(patch, unitOf.length).map((ink) => unitOf[ink])),
+    ),
   }
   return Float64Array.from(quantities, (quantity) => onScale(quantity.scale, valueOf(prints, quantity)))
 }
 
 function valueOf(prints: Prints, { name, patch = 0, filter = 'red', unit = 0 }: Quantity): number {
   const { setUp, first, settled, unitOf } = prints
+  const loaded = prints.loaded[patch]
   const place = unitOf[unit]
-  const loaded = patchOf(unitsIn(patch, unitOf.length).map((ink) => unitOf[ink]))
   const ink = setUp.inks[place]
   switch (name) {
     case 'lightness':

@@ -41,7 +41,7 @@ export const strip = { length: 200, along: 200, across: 12 } as const
 export const beginningShare = 0.05
 
 /** Normal dampenings laid on a wetted strip: chosen as what four dampened units lay on a sheet. */
-export const wettingBefore = 4
+const wettingBefore = 4
 
 /** Pull at which picking begins, as a share of the strength S: strength is Weibull with modulus 10. */
 const beginningPull = (-Math.log(1 - beginningShare)) ** (1 / paperModulus)
@@ -124,7 +124,7 @@ const spotStream = 72
 export type MarkVerdict = 'right' | 'too early' | 'too late' | 'nothing picks' | 'rightly none'
 
 /** Share by which a marked velocity may miss: chosen, about twice the repeatability of the test. */
-export const markTolerance = 0.2
+const markTolerance = 0.2
 
 /** Judges the learner's mark: mm from the start where picking begins, or null for "nowhere on this strip". */
 export function judgeMark(test: PickTest, mark: number | null): MarkVerdict {

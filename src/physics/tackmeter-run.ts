@@ -134,8 +134,10 @@ export function filmNow(instrument: Tackmeter, { volume, evaporated }: Tackmeter
   return filmOnRollers(instrument, volume * (1 - solventShare * evaporated))
 }
 
-/** N m at the measuring roller for each unit of pull: a gram-force metre a unit, as such scales are cut (from memory). */
-export const torquePerPull = 0.00981
+/** N m at the measuring roller for a pull (tack units): a gram-force metre a unit, as such scales are cut (from memory). */
+export function torqueOf(pull: number): number {
+  return 0.00981 * pull
+}
 
 /** Standard deviation of a reading, on the instrument's own scale: both instruments repeat equally well. */
 export function readingDeviation({ perPull }: Tackmeter): number {

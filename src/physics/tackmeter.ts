@@ -5,7 +5,7 @@
  */
 import { filmPull } from './pull.ts'
 
-export interface Roller {
+interface Roller {
   /** mm */
   diameter: number
   width: number

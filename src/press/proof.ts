@@ -16,7 +16,7 @@ import type { Sheet } from './sheet.ts'
 import { emptySheet, filmByInk } from './sheet.ts'
 import { emptyStack, surveyStack } from './stack.ts'
 
-export interface ProofInk {
+interface ProofInk {
   name: string
   /** tack units */
   tack: number
@@ -45,9 +45,9 @@ export const proofRanges = {
 } as const
 
 /** cm2 of strip printed: chosen so that 1 um of ink weighs 10 mg and a usual balance is good enough. */
-export const proofArea = 100
+const proofArea = 100
 /** g/cm3: chosen so that 1 um weighs 1 g/m2; real inks lie a little to either side. */
-export const inkDensity = 1
+const inkDensity = 1
 
 /** mg of `film` (um) on the strip. */
 export function weightOfFilm(film: number): number {

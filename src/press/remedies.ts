@@ -37,7 +37,7 @@ export interface Remedy {
 }
 
 /** How far one step of a remedy goes; all chosen, as steps a crew would try. */
-export const remedySteps = {
+const remedySteps = {
   /** tack units */
   tack: 2,
   /** degC */

@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest'
 import { allCauses, causeKey, faultFamilies, faultKinds } from '../../src/drill/cause.ts'
 import { makeDrill } from '../../src/drill/drill.ts'
-import { allEvidence } from '../../src/drill/evidence.ts'
+import { allEvidence, seenEvidence } from '../../src/drill/evidence.ts'
 import { readDrill, writeDrill } from '../../src/drill/link.ts'
 import { levels } from '../../src/drill/level.ts'
 import { mostReadings, observe } from '../../src/drill/observe.ts'
@@ -22,6 +22,11 @@ describe('a drill', () => {
       const { faults } = makeDrill({ seed: 5, level, kind })
       expect(faults[0].kind).toBe(kind)
     }
+  })
+
+  it('lets everything be seen before anything is measured', () => {
+    const kinds = allEvidence(makeDrill({ seed: 3, level: 'easy' }).ticket).map(({ kind }) => kind)
+    expect(kinds.slice(0, seenEvidence.length)).toEqual([...seenEvidence])
   })
 
   it('leaves the ticket as it was', () => {

@@ -3,6 +3,7 @@ import { paperNames, papers } from '../../src/physics/paper.ts'
 import type { PickTest } from '../../src/physics/pick-test.ts'
 import {
   beginningShare,
+  endVelocities,
   judgeMark,
   oilPull,
   oils,
@@ -36,6 +37,14 @@ describe('where picking begins', () => {
     const resistances = oils.map((oil) => pickVelocity({ ...usual, oil }) * oilViscosity[oil])
     resistances.forEach((resistance) => expect(resistance).toBeCloseTo(pickResistance(60), 9))
     expect(strengthOfResistance(resistances[0])).toBeCloseTo(60, 9)
+  })
+
+  it('is reached by every paper with one oil or another, within the end velocities', () => {
+    for (const name of paperNames) {
+      const velocities = oils.map((oil) => pickVelocity({ ...usual, paper: papers[name], oil }))
+      const reached = velocities.filter((velocity) => velocity > endVelocities.least && velocity < endVelocities.most)
+      expect(reached.length, name).toBeGreaterThan(0)
+    }
   })
 
   it('comes later on stronger paper and earlier on a wet strip', () => {

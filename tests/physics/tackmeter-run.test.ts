@@ -5,6 +5,8 @@ import type { Tackmeter } from '../../src/physics/tackmeter.ts'
 import type { TestInk } from '../../src/physics/tackmeter-run.ts'
 import {
   filmNow,
+  tackmeterRanges,
+  torqueOf,
   meterInk,
   pullNow,
   readingDeviation,
@@ -77,6 +79,20 @@ describe('ink left on the rollers', () => {
 })
 
 describe('the dials', () => {
+  it('reach every instrument’s standard condition', () => {
+    for (const { standard } of tackmeters) {
+      for (const dial of ['volume', 'temperature', 'speed'] as const) {
+        expect(standard[dial]).toBeGreaterThanOrEqual(tackmeterRanges[dial].least)
+        expect(standard[dial]).toBeLessThanOrEqual(tackmeterRanges[dial].most)
+      }
+    }
+  })
+
+  it('are answered by a torque in step with the pull', () => {
+    expect(torqueOf(0)).toBe(0)
+    expect(torqueOf(20)).toBeCloseTo(2 * torqueOf(10), 12)
+  })
+
   it('cool and slow the rollers by degrees', () => {
     const warm = run(laboratoryTackmeter, ink, 60)
     const cooled = stepTackmeter(laboratoryTackmeter, ink, warm, { speed: 1200, temperature: 22.2 }, 40)

@@ -4,7 +4,7 @@ import { filmPull } from '../../src/physics/pull.ts'
 import { repeatability } from '../../src/physics/repeatability.ts'
 import { takenByBarePaper } from '../../src/physics/transfer.ts'
 import type { Proof } from '../../src/press/proof.ts'
-import { massTrapOf, printProof, weighedRatio, weighProof, weightOfFilm } from '../../src/press/proof.ts'
+import { massTrapOf, printProof, proofRanges, weighedRatio, weighProof, weightOfFilm } from '../../src/press/proof.ts'
 
 const cyan = { name: 'cyan', tack: 14, film: 2.2 }
 const magenta = { name: 'magenta', tack: 12, film: 2.2 }
@@ -51,6 +51,28 @@ describe('the wet-on-wet proof', () => {
   it('traps better after a longer interval (setting)', () => {
     expect(massTrapOf(printProof({ ...proof, interval: 3 }))).toBeGreaterThan(massTrapOf(printProof(proof)))
     expect(massTrapOf(printProof({ ...proof, interval: 0.03 }))).toBeLessThan(massTrapOf(printProof(proof)))
+  })
+})
+
+describe('what can be dialled in', () => {
+  it('gives films and a trap at every edge', () => {
+    const { film, speed, interval, temperature } = proofRanges
+    for (const edge of ['least', 'most'] as const) {
+      const inks = [
+        { ...cyan, film: film[edge] },
+        { ...magenta, film: film[edge] },
+      ] as const
+      const films = printProof({
+        inks,
+        paper: papers.newsprint,
+        speed: speed[edge],
+        interval: interval[edge],
+        temperature: temperature[edge],
+      })
+      expect(films.first).toBeGreaterThan(0)
+      expect(films.firstAfter).toBeLessThanOrEqual(films.first)
+      expect(massTrapOf(films)).toBeGreaterThan(0)
+    }
   })
 })
 

@@ -53,5 +53,3 @@ export const instruments = {
     'A balance cannot tell whose ink it weighs. If the second forme lifts some of the first ink, the strip gains less, and the ratio reads lower than the second ink’s own trap.',
   'proof.swap': 'Print them the other way round',
 } as const
-
-export type InstrumentKey = keyof typeof instruments
