@@ -8,11 +8,10 @@ export const measure = {
   'trap.secondReadsNothing':
     'No trap can be computed: D2, the second ink alone, reads 0, and trap is reckoned against it. Read the solid of the second ink.',
   'trap.readsNextToNothing':
-    'Densities tell no trap here: {ink} alone reads only {D2, number, ::.00} through the {filter} filter, so the last digit of a reading would decide the answer. The mass trap stands beside it.',
+    'Densities tell no trap here: {ink} alone reads only {D2, number, ::.00} through the {filter} filter, so the last digit of a reading would decide the answer.',
   'trap.noLightLeft':
-    'Densities tell no trap here: what lies below reads {D1, number, ::.00} through the {filter} filter, {ink} alone {D2, number, ::.00}. The ink below has already taken that light and leaves hardly any for {ink} to take. The mass trap stands beside it.',
-  'trap.dryBefore':
-    'There is no trap wet on wet here: the sheet is dry when it reaches {ink}. The mass trap stands beside it.',
+    'Densities tell no trap here: what lies below reads {D1, number, ::.00} through the {filter} filter, {ink} alone {D2, number, ::.00}. The ink below has already taken that light and leaves hardly any for {ink} to take.',
+  'trap.dryBefore': 'There is no trap wet on wet here: the sheet is dry when it reaches {ink}.',
   'trap.filmNotANumber': 'No mass trap can be computed: a film is not a number.',
   'trap.filmNegative': 'No mass trap can be computed: a film cannot be below 0.',
   'trap.nothingOnBare': 'No mass trap can be computed: there is no ink on bare paper to measure it against.',

@@ -1,0 +1,126 @@
+/** A sheet from a real press: its readings, typed or from a file, the traps in them, and the model fitted to that press. */
+import { css, html, nothing } from 'lit'
+import type { PressSheet, SheetProblem } from '../../measure/press-sheet.ts'
+import { gatherSheet } from '../../measure/press-sheet.ts'
+import type { Refused } from '../../measure/said.ts'
+import { isRefused } from '../../measure/said.ts'
+import { readSheetFile } from '../../measure/sheet-file.ts'
+import type { DensityStatus } from '../../colour/data/density-weights.ts'
+import type { ChooseEvent } from '../choice.ts'
+import '../choice.ts'
+import { linkedText } from '../linked-text.ts'
+import { say } from '../say.ts'
+import { sharedStyles } from '../shared-styles.ts'
+import './fit-panel.ts'
+import './sheet-file-panel.ts'
+import './sheet-table.ts'
+import './sheet-traps-table.ts'
+import { StripElement } from './strip-element.ts'
+import { stripStyles } from './strip-styles.ts'
+import { told } from './told.ts'
+
+interface ReadSheet {
+  readonly sheet: PressSheet | null
+  readonly refused: Refused | null
+  readonly problems: readonly SheetProblem[]
+}
+
+export class SheetPanel extends StripElement {
+  static override styles = [
+    sharedStyles,
+    stripStyles,
+    css`
+      :host {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 16px 32px;
+      }
+      @media (min-width: 1100px) {
+        :host {
+          grid-template-columns: minmax(0, 9fr) minmax(0, 10fr);
+          align-items: start;
+        }
+        .intro {
+          grid-column: 1 / -1;
+        }
+      }
+      .problems li {
+        margin-top: 4px;
+      }
+    `,
+  ]
+
+  #kept: { of: readonly unknown[]; read: ReadSheet } | undefined
+
+  override render() {
+    const { session } = this
+    const { sheet, refused, problems } = this.#read()
+    const { file, status } = this.desk.state
+    const some = sheet !== null && sheet.patches.length > 0
+    return html`
+      <div class="intro">
+        <h2>${linkedText(say('strip.ownSheet'))}</h2>
+        <p>${linkedText(say('strip.ownSheetIntro', { inks: this.inkNames.join(', ') }))}</p>
+        <div class="row">
+          <tack-choice
+            drawLegend
+            .legend=${say('strip.statusOfYours')}
+            .options=${(['E', 'T'] as const).map((value) => ({ value, label: value, name: say(`strip.status.${value}`) }))}
+            .value=${status}
+            @choose=${({ value }: ChooseEvent) => this.desk.set({ status: value as DensityStatus })}
+          ></tack-choice>
+        </div>
+      </div>
+      <div>
+        <tack-sheet-file-panel .session=${session}></tack-sheet-file-panel>
+        ${file ? nothing : html`<tack-sheet-table .session=${session}></tack-sheet-table>`}
+      </div>
+      <div>
+        <div role="status">
+          ${refused ? html`<p class="mark">${linkedText(told(refused.refused))}</p>` : nothing}
+          ${problems.length > 0 ? this.#problems(problems) : nothing}
+        </div>
+        ${
+          some
+            ? html`<tack-sheet-traps-table .session=${session} .sheet=${sheet}></tack-sheet-traps-table>
+                <tack-fit-panel .session=${session} .sheet=${sheet}></tack-fit-panel>`
+            : refused
+              ? nothing
+              : html`<p>${say('strip.nothingRead')}</p>`
+        }
+      </div>
+    `
+  }
+
+  #problems(problems: readonly SheetProblem[]) {
+    return html`<h3>${say('strip.badRows', { count: problems.length })}</h3>
+      <ul class="problems">
+        ${problems.map(
+          ({ line, said }) => html`<li class="mark">${say('strip.badRow', { line, problem: told(said) })}</li>`,
+        )}
+      </ul>`
+  }
+
+  /** What the table or the file says, worked out anew only when one of them or the inks have changed. */
+  #read(): ReadSheet {
+    const { file, readings } = this.desk.state
+    const inks = this.inkNames
+    const of = [file, readings, inks.join('\n')]
+    if (!this.#kept || of.some((each, at) => each !== this.#kept?.of[at])) this.#kept = { of, read: this.#readAnew() }
+    return this.#kept.read
+  }
+
+  #readAnew(): ReadSheet {
+    const { file, readings } = this.desk.state
+    if (!file) {
+      const rows = readings.map((cells, at) => ({ line: at + 1, cells }))
+      return { ...gatherSheet(rows, this.inkNames), refused: null }
+    }
+    const read = readSheetFile(file.text, this.inkNames)
+    return isRefused(read)
+      ? { sheet: null, refused: read, problems: read.problems }
+      : { sheet: read.sheet, refused: null, problems: read.problems }
+  }
+}
+
+customElements.define('tack-sheet-panel', SheetPanel)

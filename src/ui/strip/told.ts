@@ -1,0 +1,18 @@
+/** What the measurements have to say, in words; lists inside it are told one after another. */
+import type { Said } from '../../measure/said.ts'
+import { say } from '../say.ts'
+
+const list = new Intl.ListFormat('en', { type: 'conjunction' })
+
+export function told({ message, values = {} }: Said): string {
+  const words = Object.entries(values).map(([name, value]): [string, string | number] => [
+    name,
+    typeof value === 'object' ? list.format(value.map(told)) : value,
+  ])
+  return say(message, Object.fromEntries(words))
+}
+
+/** What a patch is called: the inks in it, first to last. */
+export function patchWords(units: readonly number[], names: readonly string[]): string {
+  return units.length === 0 ? say('strip.paper') : units.map((unit) => names[unit]).join(' + ')
+}
