@@ -33,6 +33,7 @@ const stages: Stage[] = [
     tally: (report, ended) => tallyUnit(report as UnitReport, ended),
   },
   { name: 'build', what: 'the page that is served', command: ['vite', 'build'] },
+  { name: 'file', what: 'the page in one file', command: ['vite', 'build', '--mode', 'file'] },
   {
     name: 'browser',
     what: 'tests of the built page in Chromium',

@@ -4,8 +4,8 @@
  * Every tab keeps a draft of its own, under a key with the tab's id, so two tabs can never overwrite each other. A tab
  * holds its id for as long as it lives (the port `hold`, in a browser a Web Lock) and keeps it over a reload (in session
  * storage). A tab that was copied along with its session storage finds its id held and takes a new one. A new tab takes up
- * the newest draft that no living tab holds. Where ids cannot be held, a tab still looks before it writes: if its draft
- * is not as it left it, another tab has written there, and it goes on under a new id.
+ * the newest draft that no living tab holds. Where ids cannot be held, every load of the page takes a new one. And a tab
+ * looks before it writes: if its draft is not as it left it, another has written there, and it goes on under a new id.
  *
  * What is taken up is copied: the old draft goes only once the copy has been saved, and where ids cannot be held it stays.
  *
@@ -77,14 +77,16 @@ export class Draft {
 
   /** Finds this tab's draft, or the newest that no living tab holds. Call once, before anything else. */
   async open(): Promise<OpenedDraft> {
-    const { shelf, lastId } = this.#ports
-    const own = lastId !== null && (await this.#ports.hold(lastId)) ? lastId : null
-    await this.#takeId(own ?? this.#ports.newId(), own !== null)
+    const { shelf, lastId, canHold, hold, newId } = this.#ports
+    const isOwn = lastId !== null && canHold && (await hold(lastId))
+    this.#id = isOwn ? lastId : newId()
+    if (!isOwn) await hold(this.#id)
+    this.#left = shelf?.read(this.#id) ?? null
     if (!shelf) return { kind: 'none' }
     const orphans = await this.#orphans(shelf)
-    const found = shelf.read(this.#id) === null ? orphans.at(0)?.id : this.#id
-    const most = this.#ports.canHold ? draftsKept : 10 * draftsKept
-    for (const { id } of orphans.slice(most)) shelf.remove(id)
+    for (const { id } of orphans.slice(canHold ? draftsKept : 10 * draftsKept)) shelf.remove(id)
+    const before = lastId !== null && (isOwn || !canHold) && shelf.read(lastId) !== null ? lastId : null
+    const found = before ?? orphans.at(0)?.id
     return found === undefined ? { kind: 'none' } : this.#take(shelf, found)
   }
 
@@ -123,13 +125,6 @@ export class Draft {
     this.#left = null
   }
 
-  async #takeId(id: string, held: boolean): Promise<void> {
-    if (!held) await this.#ports.hold(id)
-    this.#id = id
-    this.#left = this.#ports.shelf?.read(id) ?? null
-    this.#ports.rememberId(id)
-  }
-
   /** Drafts that no living tab holds, the newest first. */
   async #orphans(shelf: DraftShelf): Promise<{ id: string; savedAt: number }[]> {
     const ids = shelf.ids().filter((id) => id !== this.#id)
@@ -161,9 +156,9 @@ export class Draft {
       // Another tab writes here too; what it wrote stays, and this one goes on elsewhere.
       this.#id = newId()
       this.#left = null
-      this.#ports.rememberId(this.#id)
       void this.#ports.hold(this.#id)
     }
+    this.#ports.rememberId(this.#id)
     const record: DraftRecord = { savedAt: now(), file }
     const text = writeRecord(record)
     const state = shelf.write(this.#id, text)

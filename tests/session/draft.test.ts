@@ -226,7 +226,7 @@ describe('two tabs', () => {
           if (tabs[tab].draft.state === 'saved') expect(kept).toContain(`\\"seed\\": ${seed}\\n`)
         }
       }),
-      { numRuns: 300, endOnFailure: true },
+      { numRuns: 400, endOnFailure: true },
     )
   })
 })
@@ -251,12 +251,13 @@ describe('a draft that cannot be kept or read', () => {
   })
 
   test.each([
-    ['is blocked', (browser: FakeBrowser) => (browser.storage.blocked = true), 'storage blocked'],
-    ['is not there', (browser: FakeBrowser) => (browser.hasStorage = false), 'storage blocked'],
-    ['has no room at all, as in some private windows', (browser: FakeBrowser) => (browser.storage.room = 0), 'private'],
-  ] as const)('says so where the storage %s, and the page goes on', async (_, spoil, state) => {
+    ['is blocked', { blocked: true }, true, 'storage blocked'],
+    ['is not there', {}, false, 'storage blocked'],
+    ['has no room at all, as in some private windows', { room: 0 }, true, 'private'],
+  ])('says so where the storage %s, and the page goes on', async (_, spoilt, hasStorage, state) => {
     const browser = new FakeBrowser()
-    spoil(browser)
+    browser.hasStorage = hasStorage
+    Object.assign(browser.storage, spoilt)
     const tab = browser.tab()
     expect((await tab.draft.open()).kind).toBe('none')
     expect(tab.draft.state).toBe(state)

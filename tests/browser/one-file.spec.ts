@@ -1,0 +1,65 @@
+/** The page in one file, opened from a disk: no server, no network. */
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { gzipSync } from 'node:zlib'
+import { expect, test } from '@playwright/test'
+import { listenTo } from './console.ts'
+
+const path = join(import.meta.dirname, '../../dist/tackstair.html')
+const address = pathToFileURL(path).href
+
+test.use({ offline: true })
+
+test('opens by double click and draws, without a word on the console or a request of any kind', async ({ page }) => {
+  const said = listenTo(page)
+  const asked: string[] = []
+  page.on('request', (request) => {
+    if (!/^(data|blob):/.test(request.url()) && request.url() !== address) asked.push(request.url())
+  })
+  await page.goto(address)
+  await expect(page).toHaveTitle(/Tackstair/)
+  const picture = page.locator('tack-line-picture canvas')
+  await expect(picture).toBeVisible()
+  const faces = await page.evaluate(() => document.fonts.load('16px "Source Sans 3"', 'a'))
+  expect(faces).toHaveLength(1)
+
+  // It draws: a picture of one colour alone would come out far smaller.
+  await expect.poll(async () => (await picture.screenshot()).length).toBeGreaterThan(4000)
+  await page.getByRole('button', { name: 'Order reversed' }).click()
+  await expect(page.getByText('Watch unit 4 pull up')).toBeVisible()
+  expect(said).toEqual([])
+  expect(asked).toEqual([])
+})
+
+test('refuses script and style that are not its own, and every connection', async ({ page }) => {
+  await page.goto(address)
+  const refused = await page.evaluate(async () => {
+    const directives: string[] = []
+    document.addEventListener('securitypolicyviolation', (event) => directives.push(event.effectiveDirective))
+    const script = document.createElement('script')
+    script.textContent = 'document.title = "changed"'
+    const style = document.createElement('style')
+    style.textContent = 'body { display: none }'
+    document.head.append(script, style)
+    await fetch('https://example.org/').catch((error: unknown) => error)
+    await new Promise((resolve) => setTimeout(resolve, 50))
+    return directives.toSorted()
+  })
+  expect(refused).toEqual(['connect-src', 'script-src-elem', 'style-src-elem'])
+})
+
+test('names no other file, no manifest, and carries the licences of what it is made of', () => {
+  const html = readFileSync(path, 'utf8')
+  const head = html.replace(/<(script|style)\b[^>]*>[^]*?<\/\1>/g, '')
+  expect(head).not.toMatch(/(src|href)="(?!data:)/)
+  expect(head).not.toContain('manifest')
+  expect(head).toMatch(/SIL OPEN FONT LICENSE/i)
+  expect(head).toMatch(/pixi\.js/)
+})
+
+test('is small enough for any stick: below 3 MB', () => {
+  const size = readFileSync(path).length
+  expect(size).toBeLessThan(3_000_000)
+  expect(gzipSync(readFileSync(path)).length).toBeLessThan(1_000_000)
+})
