@@ -30,6 +30,7 @@ export class Page extends SessionElement {
         padding: 8px 8px 0;
       }
       .notice {
+        align-self: start;
         margin: 8px 8px 0;
         padding: 8px 12px;
         border: 1px solid var(--edge);

@@ -87,9 +87,9 @@ const fates: Fate[] = ['split', 'lifted', 'torn', 'untouched']
 function legend({ theme, words }: BenchPicture, { x, y, radius, letters }: LoupeLayout): Shape[] {
   const tones = fateTones(theme)
   const side = letters
-  const left = x - Math.min(radius, letters * 6)
   return fates.flatMap((fate, i): Shape[] => {
-    const top = y + radius + 9 + i * 1.3 * letters
+    const left = x + (i % 2 === 0 ? -7.5 : 0.5) * letters
+    const top = y + radius + 9 + Math.floor(i / 2) * 1.3 * letters
     const [light, dark] = tones[fate]
     const stripes = [0.25, 0.75, 1.25, 1.75].map((place): number[] => {
       const [a, b] = [Math.max(0, place - 1), Math.min(1, place)]

@@ -11,8 +11,8 @@ export interface LoupeLayout {
   letters: number
 }
 
-/** The legend of the marks takes four lines below the round. */
-const legendLines = 4
+/** The legend of the marks takes two lines of two below the round. */
+const legendLines = 2
 
 export function loupeLayout(
   size: { width: number; height: number },
