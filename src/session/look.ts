@@ -1,4 +1,5 @@
 /** How the result is looked at: nothing in here changes what the press prints, and nothing of it is undone. */
+import type { Control } from '../lesson/control.ts'
 import type { Measures } from './measures.ts'
 import { ownMeasures } from './measures.ts'
 import type { ViewName } from './view-state.ts'
@@ -15,6 +16,16 @@ export interface Look {
   /** the units numbers are shown and typed in */
   measures: Measures
   theme: 'auto' | 'light' | 'dark'
+  /** controls that the open lesson keeps as they are */
+  closed: readonly Control[]
 }
 
-export const openingLook: Look = { view: 'bench', leftOut: [], face: 'ink', row: 96, measures: ownMeasures, theme: 'auto' }
+export const openingLook: Look = {
+  view: 'bench',
+  leftOut: [],
+  face: 'ink',
+  row: 96,
+  measures: ownMeasures,
+  theme: 'auto',
+  closed: [],
+}

@@ -7,6 +7,7 @@ import { checkSetUp } from '../press/check-setup.ts'
 import type { SetUp } from '../press/setup.ts'
 import { apply } from './apply.ts'
 import type { Change } from './change.ts'
+import { controlOf } from './closed.ts'
 import { Colours, sameColours } from './colours.ts'
 import type { History } from './history.ts'
 import { advance, amend, redo, startHistory, undo } from './history.ts'
@@ -33,6 +34,8 @@ interface Step {
 type Listener = () => void
 
 const fieldsBesidesPhase = ['unit', 'playing', 'slow', 'oneNip'] as const
+
+const keptByLesson = 'The lesson keeps this as it is; allowed are the controls that are not greyed out.'
 
 const firstScenario: ScenarioName = 'descending'
 
@@ -105,6 +108,8 @@ export class Session {
 
   /** Makes a change; returns every problem in words, and then nothing has changed. */
   change(change: Change): Problem[] {
+    const control = controlOf(change)
+    if (control && this.#look.closed.includes(control)) return [{ path: '', message: keptByLesson }]
     const checked = apply(this.setUp, change)
     if ('problems' in checked) return checked.problems
     const { present } = this.#history

@@ -31,7 +31,7 @@ export class AddInk extends SessionElement {
   override render() {
     const loaded = new Set(this.session.setUp.inks.map((ink) => ink.name.toLowerCase()))
     const free = supplied.filter((ink) => !loaded.has(ink.name))
-    if (loaded.size >= inkCount.most || free.length === 0) return nothing
+    if (this.isClosed('inks') || loaded.size >= inkCount.most || free.length === 0) return nothing
     return html`<div class="add">
       <label class="unseen" for="ink">${say('bench.addInkLabel')}</label>
       <select id="ink">

@@ -24,6 +24,7 @@ export class Choice extends LitElement {
     drawLegend: { type: Boolean },
     options: { attribute: false },
     value: {},
+    disabled: { type: Boolean },
   }
   static override styles = [
     sharedStyles,
@@ -61,6 +62,14 @@ export class Choice extends LitElement {
       }
       label:hover {
         background: var(--accent-ground);
+      }
+      fieldset:disabled :is(label, .strip) {
+        border-color: var(--line);
+        color: var(--soft);
+      }
+      fieldset:disabled label:has(:checked) {
+        background: var(--line);
+        color: var(--graphite);
       }
       label:has(:checked) {
         background: var(--accent);
@@ -100,9 +109,10 @@ export class Choice extends LitElement {
   declare drawLegend: boolean
   declare options: readonly Option[]
   declare value: string
+  declare disabled: boolean
 
   override render() {
-    return html`<fieldset>
+    return html`<fieldset ?disabled=${this.disabled}>
       <legend class=${this.drawLegend ? '' : 'unseen'}>${this.legend}</legend>
       <div class="strip">
         ${this.options.map(

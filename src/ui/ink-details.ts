@@ -48,6 +48,7 @@ export class InkDetails extends SessionElement {
       <div class="fields">
         <tack-number-field
           .label=${say('bench.unitTemperature')}
+          ?disabled=${this.isClosed('unit temperature')}
           .unit=${say(`bench.unit.${degrees.unit}`)}
           .least=${toShown(ranges.temperature.least, degrees)}
           .most=${toShown(ranges.temperature.most, degrees)}
@@ -61,6 +62,7 @@ export class InkDetails extends SessionElement {
         <tack-number-field
           end
           .label=${say('bench.unitDampening')}
+          ?disabled=${this.isClosed('unit dampening')}
           .unit=${say('bench.timesNormal')}
           .least=${ranges.dampening.least}
           .most=${ranges.dampening.most}
@@ -71,6 +73,7 @@ export class InkDetails extends SessionElement {
         ></tack-number-field>
         <tack-number-field
           .label=${say('bench.soiled')}
+          ?disabled=${this.isClosed('inks')}
           .unit=${'%'}
           .least=${0}
           .most=${100 * ranges.soiled.most}
@@ -83,7 +86,12 @@ export class InkDetails extends SessionElement {
           typeof ink.colour === 'string'
             ? html`<label class="check"
                 >${say('bench.colour')}
-                <input type="color" .value=${ink.colour} @change=${(event: Event) => this.#colour(event)} />
+                <input
+                  type="color"
+                  ?disabled=${this.isClosed('inks')}
+                  .value=${ink.colour}
+                  @change=${(event: Event) => this.#colour(event)}
+                />
               </label>`
             : nothing
         }
@@ -91,14 +99,14 @@ export class InkDetails extends SessionElement {
           <input
             type="checkbox"
             .checked=${ink.dryBefore ?? false}
-            ?disabled=${this.unit === 0}
+            ?disabled=${this.unit === 0 || this.isClosed('inks')}
             @change=${(event: Event) => this.#edit('dryBefore', (event.target as HTMLInputElement).checked || undefined)}
           />${say('bench.dryBefore')}
         </label>
         <button
           type="button"
           class="wide"
-          ?disabled=${setUp.inks.length <= inkCount.least}
+          ?disabled=${setUp.inks.length <= inkCount.least || this.isClosed('inks')}
           @click=${() => this.attempt({ kind: 'remove ink', unit: this.unit })}
         >
           ${say('bench.removeInk', { name: ink.name })}

@@ -123,7 +123,9 @@ export class InkLadder extends SessionElement {
         )}
       </ol>
       <tack-add-ink .session=${this.session}></tack-add-ink>
-      <p class="status" role="status">${this._status || say('bench.carryHint')}</p>
+      <p class="status" role="status">
+        ${this._status || say(this.isClosed('order') ? 'bench.orderKept' : 'bench.carryHint')}
+      </p>
     `
   }
 
@@ -160,6 +162,10 @@ export class InkLadder extends SessionElement {
   }
 
   #do(step: CarryStep): void {
+    if (this.isClosed('order')) {
+      this._status = say('bench.orderKept')
+      return
+    }
     const { inks } = this.session.setUp
     const carried = this._carried
     const name = inks[step.kind === 'lift' || step.kind === 'send' ? step.unit : (carried?.from ?? 0)].name

@@ -47,6 +47,7 @@ export class InkRow extends SessionElement {
     const { name } = ink
     const film = this.session.look.measures.film
     const last = this.session.setUp.inks.length - 1
+    const fixed = this.isClosed('order')
     return html`
       <div class="row">
         <button
@@ -69,6 +70,7 @@ export class InkRow extends SessionElement {
           compact
           start
           .label=${say('bench.tackOf', { name })}
+          ?disabled=${this.isClosed('tack')}
           .unit=${say('bench.tackUnits')}
           .least=${ranges.tack.least}
           .most=${ranges.tack.most}
@@ -79,6 +81,7 @@ export class InkRow extends SessionElement {
         <tack-number-field
           compact
           .label=${say('bench.filmOf', { name })}
+          ?disabled=${this.isClosed('film')}
           .unit=${say(`bench.unit.${film.unit}`)}
           .least=${toShown(ranges.film.least, film)}
           .most=${toShown(ranges.film.most, film)}
@@ -89,6 +92,7 @@ export class InkRow extends SessionElement {
         <tack-number-field
           compact
           .label=${say('bench.coverageOf', { name })}
+          ?disabled=${this.isClosed('coverage')}
           .unit=${'%'}
           .least=${100 * ranges.coverage.least}
           .most=${100 * ranges.coverage.most}
@@ -97,7 +101,9 @@ export class InkRow extends SessionElement {
           .value=${100 * ink.coverage}
           .offer=${(value: number) => this.#edit('coverage', value / 100)}
         ></tack-number-field>
-        <div class="moves">${this.#mover(-1, this.place === 0)} ${this.#mover(1, this.place === last)}</div>
+        <div class="moves">
+          ${this.#mover(-1, fixed || this.place === 0)} ${this.#mover(1, fixed || this.place === last)}
+        </div>
         <button
           type="button"
           class="more"

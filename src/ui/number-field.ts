@@ -19,6 +19,7 @@ export class NumberField extends LitElement {
     decimals: { type: Number },
     value: { attribute: false },
     placeholder: {},
+    disabled: { type: Boolean },
     offer: { attribute: false },
     _problem: { state: true },
   }
@@ -100,6 +101,7 @@ export class NumberField extends LitElement {
   /** the value in force, in the unit shown; null while the field is left to its placeholder */
   declare value: number | null
   declare placeholder: string
+  declare disabled: boolean
   /** takes a number in range, or null for an emptied field that has a placeholder; returns why not, or null */
   declare offer: (value: number | null) => string | null
   declare _problem: string | null
@@ -110,6 +112,7 @@ export class NumberField extends LitElement {
     this.placeholder = ''
     this.compact = false
     this.unitApart = false
+    this.disabled = false
     this.value = null
     this.decimals = 2
     this.step = 1
@@ -138,6 +141,7 @@ export class NumberField extends LitElement {
           type="text"
           inputmode="decimal"
           autocomplete="off"
+          ?disabled=${this.disabled}
           placeholder=${this.placeholder}
           title=${range}
           aria-describedby="range problem"

@@ -12,6 +12,7 @@ import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 
 const fields = ['surfaceStrength', 'absorbency', 'evenness'] satisfies (PaperField & RangeName)[]
+const controls = { surfaceStrength: 'surface strength', absorbency: 'absorbency', evenness: 'paper' } as const
 
 export class PaperPanel extends SessionElement {
   static override styles = [
@@ -50,7 +51,7 @@ export class PaperPanel extends SessionElement {
         </summary>
         <div class="head">
           <label for="paper">${say('bench.paperKind')}</label>
-          <select id="paper" @change=${this.#take}>
+          <select id="paper" ?disabled=${this.isClosed('paper')} @change=${this.#take}>
             ${paperNames.map(
               (name) =>
                 html`<option value=${name} ?selected=${name === paper.base}>${say(`bench.paper.${name}`)}</option>`,
@@ -62,6 +63,7 @@ export class PaperPanel extends SessionElement {
             (field) =>
               html`<tack-number-field
                 .label=${say(`bench.${field}`)}
+                ?disabled=${this.isClosed(controls[field])}
                 .unit=${say(`bench.unitOf.${field}`)}
                 .least=${ranges[field].least}
                 .most=${ranges[field].most}
@@ -72,7 +74,7 @@ export class PaperPanel extends SessionElement {
           )}
         </div>
         ${
-          changed
+          changed && !this.isClosed('paper')
             ? html`<button type="button" @click=${() => this.attempt({ kind: 'take paper', paper: paper.base })}>
                 ${say('bench.asSupplied')}
               </button>`

@@ -35,6 +35,7 @@ export class PatchSwitch extends SessionElement {
         return html`<button
           type="button"
           aria-pressed=${prints}
+          ?disabled=${this.isClosed('patch')}
           aria-label=${say('bench.printsInPatch', { name })}
           title=${name}
           @click=${() => this.#show(name, !prints)}

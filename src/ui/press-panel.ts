@@ -80,6 +80,7 @@ export class PressPanel extends SessionElement {
         <div class="head">
           <tack-choice
             .legend=${say('bench.pressKind')}
+            ?disabled=${this.isClosed('kind')}
             .options=${(['sheet-fed', 'web'] as const).map((value) => ({ value, label: say(`bench.press.${value}`) }))}
             .value=${press.kind}
             @choose=${(event: ChooseEvent) => this.attempt({ kind: 'take press', press: event.value as PressKind })}
@@ -88,6 +89,7 @@ export class PressPanel extends SessionElement {
             ><input
               type="checkbox"
               .checked=${press.waterless}
+              ?disabled=${this.isClosed('waterless')}
               @change=${(event: Event) => this.#edit('waterless', (event.target as HTMLInputElement).checked)}
             />${say('bench.waterless')}</label
           >
@@ -98,6 +100,7 @@ export class PressPanel extends SessionElement {
               <tack-number-field
                 unit-apart
                 .label=${say('bench.speed')}
+                ?disabled=${this.isClosed('speed')}
                 .unit=${say(`bench.unit.${speed.unit}`)}
                 .least=${toShown(ranges.speed.least, speed)}
                 .most=${toShown(ranges.speed.most, speed)}
@@ -118,6 +121,7 @@ export class PressPanel extends SessionElement {
             <tack-number-field
               end
               .label=${say('bench.interval')}
+              ?disabled=${this.isClosed('interval')}
               .unit=${'s'}
               .least=${ranges.interval.least}
               .most=${ranges.interval.most}
@@ -128,7 +132,7 @@ export class PressPanel extends SessionElement {
             ></tack-number-field>
             <p class="note">
               ${
-                press.intervalPinned
+                press.intervalPinned && !this.isClosed('interval')
                   ? html`<button type="button" @click=${() => this.#edit('interval', undefined)}>
                       ${say('bench.letFollow', { interval: sayNumber(intervalAt(press.kind, press.speed), 0, 3) })}
                     </button>`
@@ -140,6 +144,7 @@ export class PressPanel extends SessionElement {
             <tack-number-field
               unit-apart
               .label=${say('bench.temperature')}
+              ?disabled=${this.isClosed('temperature')}
               .unit=${say(`bench.unit.${temperature.unit}`)}
               .least=${toShown(ranges.temperature.least, temperature)}
               .most=${toShown(ranges.temperature.most, temperature)}
@@ -156,6 +161,7 @@ export class PressPanel extends SessionElement {
               : html`<tack-number-field
                   end
                   .label=${say('bench.dampening')}
+                  ?disabled=${this.isClosed('dampening')}
                   .unit=${say('bench.timesNormal')}
                   .least=${ranges.dampening.least}
                   .most=${ranges.dampening.most}

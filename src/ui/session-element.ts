@@ -1,6 +1,7 @@
 /** What every element that shows the session has: the session, and a new picture whenever something in it has changed. */
 import type { PropertyDeclarations } from 'lit'
 import { LitElement } from 'lit'
+import type { Control } from '../lesson/control.ts'
 import type { Change } from '../session/change.ts'
 import type { Session } from '../session/session.ts'
 
@@ -18,6 +19,11 @@ export abstract class SessionElement extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#unsubscribe?.()
+  }
+
+  /** Whether the open lesson keeps this control as it is. */
+  protected isClosed(control: Control): boolean {
+    return this.session.look.closed.includes(control)
   }
 
   /** Makes a change; returns the first reason why it cannot be, or null. */

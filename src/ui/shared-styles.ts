@@ -68,6 +68,14 @@ export const sharedStyles = css`
   button[aria-pressed='true']:hover {
     text-decoration: underline;
   }
+  input:disabled,
+  select:disabled {
+    border-color: var(--line);
+    background: none;
+    color: var(--soft);
+    opacity: 1;
+    cursor: default;
+  }
   button:disabled {
     border-color: var(--line);
     color: var(--soft);

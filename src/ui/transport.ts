@@ -80,7 +80,7 @@ export class Transport extends SessionElement {
         </button>
         <button
           type="button"
-          ?disabled=${reading === 'settled'}
+          ?disabled=${reading === 'settled' || this.isClosed('sheet')}
           title=${reading === 'settled' ? say('bench.settledSame') : nothing}
           @click=${() => this.attempt({ kind: 'run on' })}
         >

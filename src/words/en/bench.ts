@@ -59,6 +59,7 @@ export const bench = {
   'bench.moveUp': 'Move {name} one unit earlier',
   'bench.moveDown': 'Move {name} one unit later',
   'bench.moreOf': 'More about {name}',
+  'bench.orderKept': 'The lesson keeps the order as it is.',
   'bench.carryHint': 'Drag an ink, type its unit number, or lift it with Space.',
   'bench.lifted': '{name} lifted from unit {unit} of {units}. Arrows carry it, Space sets it down, Escape returns it.',
   'bench.carriedTo': '{name} over unit {unit} of {units}.',
