@@ -56,17 +56,23 @@ const offline = VitePWA({
   },
 })
 
-/** Workers of the single file are part of it: `import X from './x.ts?worker'` becomes a worker made from text. */
+/** Workers of the single file are part of it: each is made from text instead of an address. */
 const workersInside: Plugin = {
   name: 'workers-inside',
   enforce: 'pre',
-  resolveId: {
-    filter: { id: /\?worker$/ },
-    handler(source, importer) {
-      return this.resolve(`${source}&inline`, importer, { skipSelf: true })
-    },
+  transform(code) {
+    const imports: string[] = []
+    const inside = code.replace(workerByAddress, (_, path: string) => {
+      const name = `WorkerInside${imports.length}`
+      imports.push(`import ${name} from '${path}?worker&inline'\n`)
+      return `new ${name}()`
+    })
+    return imports.length === 0 ? null : { code: imports.join('') + inside, map: null }
   },
 }
+
+/** new Worker(new URL('./name.ts', import.meta.url), { type: 'module' }) */
+const workerByAddress = /new Worker\(\s*new URL\('([^']+)', import\.meta\.url\),\s*\{ type: 'module' \},?\s*\)/g
 
 /** Puts everything that the page needs into one file, under a policy that allows just what is in it. */
 const oneFile: Plugin = {
@@ -83,7 +89,7 @@ const oneFile: Plugin = {
       const code = others.map(({ fileName }) => fileName).filter((fileName) => fileName.endsWith('.js'))
       if (code.length > 0) {
         this.error(
-          `${code.join(' and ')} stayed outside the single file; a worker is imported as "./name.ts?worker" to be put inside.`,
+          `${code.join(' and ')} stayed outside the single file; the form that is put inside is ${String(workerByAddress)}.`,
         )
       }
       const notices = others.flatMap((file) =>

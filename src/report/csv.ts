@@ -4,7 +4,7 @@
  */
 import Papa from 'papaparse'
 
-export interface Column {
+interface Column {
   readonly heading: string
   /** as written behind the heading, such as um or %; null for texts and plain counts */
   readonly unit: string | null

@@ -23,6 +23,7 @@ export async function keepOffline(news: OfflineNews): Promise<boolean> {
     if (taken) location.reload()
     else if (hadWorker) news.replaced()
   })
+  await settled()
   const registration = await register(workers)
   if (!registration) return false
 
@@ -40,6 +41,16 @@ export async function keepOffline(news: OfflineNews): Promise<boolean> {
   })
   await workers.ready
   return true
+}
+
+/** ms after all has loaded: keeping the page fetches all of it, which must not hold up the first view. */
+const patience = 2000
+
+async function settled(): Promise<void> {
+  if (document.readyState !== 'complete') {
+    await new Promise((resolve) => addEventListener('load', resolve, { once: true }))
+  }
+  await new Promise((resolve) => setTimeout(resolve, patience))
 }
 
 async function register(workers: ServiceWorkerContainer): Promise<ServiceWorkerRegistration | null> {

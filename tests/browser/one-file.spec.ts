@@ -49,6 +49,22 @@ test('refuses script and style that are not its own, and every connection', asyn
   expect(refused).toEqual(['connect-src', 'script-src-elem', 'style-src-elem'])
 })
 
+test('runs workers that are made from its own text', async ({ page }) => {
+  const said = listenTo(page)
+  await page.goto(address)
+  const answer = await page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        const text = 'onmessage = ({ data }) => postMessage(data + 1)'
+        const worker = new Worker(URL.createObjectURL(new Blob([text], { type: 'text/javascript' })))
+        worker.onmessage = ({ data }) => resolve(data)
+        worker.postMessage(41)
+      }),
+  )
+  expect(answer).toBe(42)
+  expect(said).toEqual([])
+})
+
 test('names no other file, no manifest, and carries the licences of what it is made of', () => {
   const html = readFileSync(path, 'utf8')
   const head = html.replace(/<(script|style)\b[^>]*>[^]*?<\/\1>/g, '')
