@@ -1,6 +1,8 @@
 /** Cures: putting a cause right, or one of the trade's remedies instead. */
 import { readingsByName } from './shown.ts'
-import type { RemedyName, CautionKey } from '../press/remedies.ts'
+import type { CautionKey } from '../press/cautions.ts'
+import { atDesk, atPress, withSolvents } from '../press/cautions.ts'
+import type { RemedyName } from '../press/remedies.ts'
 import { remedies } from '../press/remedies.ts'
 import { ranges } from '../press/ranges.ts'
 import type { RangeName } from '../press/ranges.ts'
@@ -14,14 +16,10 @@ export type Cure =
   /** `unit` by the order of the ticket, for remedies at a later unit; else null */
   | { readonly kind: 'remedy'; readonly remedy: RemedyName; readonly unit: number | null }
 
-const solvents: readonly CautionKey[] = ['solvents', 'guarded-nips', 'hand-cleaning', 'teaching-model']
-const atPress: readonly CautionKey[] = ['guarded-nips', 'teaching-model']
-const atDesk: readonly CautionKey[] = ['teaching-model']
-
 const cautionsFor: Readonly<Record<FaultKind, readonly CautionKey[]>> = {
-  'order swapped': solvents,
-  'tack too high': solvents,
-  'tack too low': solvents,
+  'order swapped': withSolvents,
+  'tack too high': withSolvents,
+  'tack too low': withSolvents,
   'film too heavy': atDesk,
   'film too thin': atDesk,
   'water too high': atDesk,
@@ -30,7 +28,7 @@ const cautionsFor: Readonly<Record<FaultKind, readonly CautionKey[]>> = {
   'paper too closed': atDesk,
   'speed too high': atDesk,
   'interval too short': atPress,
-  'soiled unit': solvents,
+  'soiled unit': withSolvents,
 }
 
 /** What is to be told before the cure is applied. */

@@ -1,7 +1,7 @@
 /** Judges a learner's diagnosis and cure. No points, no clock, no money: what was right, what it rests on, what it costs. */
 import type { Effect } from '../press/effects.ts'
 import { effectsOf } from '../press/effects.ts'
-import type { CautionKey } from '../press/remedies.ts'
+import type { CautionKey } from '../press/cautions.ts'
 import type { SetUp } from '../press/setup.ts'
 import type { Difference } from './casebook.ts'
 import { casebookOf, differenceFromGood, isNoticed } from './casebook.ts'

@@ -4,8 +4,9 @@
  * 1 for a control turned while the press runs, 2 for an ink altered in its duct, 3 for another paper, 4 for two units
  * washed up and exchanged, 8 for units moved apart. Efforts are chosen, in the order in which a crew would try them.
  */
-import type { cautions } from '../words/en/cautions.ts'
 import type { orders } from '../words/en/orders.ts'
+import type { CautionKey } from './cautions.ts'
+import { atDesk, atPress, withSolvents } from './cautions.ts'
 import { orderPath, takeTo } from './order-path.ts'
 import type { OrderAim, OrderTerms } from './order-score.ts'
 import { scoreOf, termsOf } from './order-score.ts'
@@ -15,7 +16,6 @@ import { ranges } from './ranges.ts'
 import type { Ink, SetUp } from './setup.ts'
 import { dampeningAt } from './setup.ts'
 
-export type CautionKey = keyof typeof cautions
 type OrdersKey = keyof typeof orders
 
 export type ChangeKind = 'tack' | 'film' | 'speed' | 'interval' | 'dampening' | 'surfaceStrength' | 'swap'
@@ -52,10 +52,6 @@ export const changeSteps = {
   dampening: 0.25,
   surfaceStrength: 10,
 } as const
-
-const withSolvents: readonly CautionKey[] = ['solvents', 'guarded-nips', 'hand-cleaning', 'teaching-model']
-const atPress: readonly CautionKey[] = ['guarded-nips', 'teaching-model']
-const atDesk: readonly CautionKey[] = ['teaching-model']
 
 const efforts: Record<ChangeKind, number> = {
   film: 1,

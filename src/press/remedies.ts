@@ -2,15 +2,14 @@
  * What the trade tries against poor trapping and picking. Each acts on a set-up, so that its gain and its cost can be
  * computed; costs the model does not know are stated in words. Cautions come before anything else.
  */
+import type { CautionKey } from './cautions.ts'
+import { atDesk, atPress, withSolvents } from './cautions.ts'
 import { ranges } from './ranges.ts'
 import type { RangeName } from './ranges.ts'
 import type { Ink, SetUp } from './setup.ts'
 import { dampeningAt, temperatureAt } from './setup.ts'
-import type { cautions } from '../words/en/cautions.ts'
 import type { Effect } from './effects.ts'
 import { effectsOf } from './effects.ts'
-
-export type CautionKey = keyof typeof cautions
 
 export const remedyNames = [
   're-grade',
@@ -51,10 +50,6 @@ const remedySteps = {
   /** of the surface strength */
   paper: 0.25,
 } as const
-
-const atPress: readonly CautionKey[] = ['guarded-nips', 'teaching-model']
-const withSolvents: readonly CautionKey[] = ['solvents', 'guarded-nips', 'hand-cleaning', 'teaching-model']
-const atDesk: readonly CautionKey[] = ['teaching-model']
 
 /** Inks come down by 2 tack units from unit to unit, their mean unchanged (step of 2 to 4: handbook). */
 const gradedStep = 2
