@@ -82,11 +82,15 @@ const row = fieldsOf(
   'a row of readings',
   Object.fromEntries(sheetColumns.map((column) => [column, textUpTo(longest.cell)] as const)),
 )
-const trialFields = fieldsOf('a trial', { ...named, readings: listOf('rows', most.readings, row) })
+const trialFields = fieldsOf('a trial', {
+  ...named,
+  prediction: textUpTo(longest.note),
+  readings: listOf('rows', most.readings, row),
+})
 const trial: ReadField<Trial> = (input, path, problems) => {
-  const { setUp, name = '', note = '', readings = [] } = trialFields(input, path, problems) ?? {}
+  const { setUp, name = '', note = '', prediction, readings = [] } = trialFields(input, path, problems) ?? {}
   if (!setUp) tellMissing(input, path, problems)
-  return setUp && { name, note, setUp, readings }
+  return setUp && { name, note, ...(prediction === undefined ? {} : { prediction }), setUp, readings }
 }
 
 /** What is wrong with a set-up that is there has been told already. */

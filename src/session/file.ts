@@ -6,7 +6,7 @@
  *   setUp     the set-up on the bench, as src/press/check-setup.ts reads it
  *   view      what is looked at (view-state.ts)
  *   scenes    a lecture's list, each with name, note, setUp, view
- *   trials    what was tried, each with name, note, setUp, readings: rows of patch, red, green, blue, sheet as typed
+ *   trials    what was tried, each with name, note, prediction, setUp, readings: rows of patch, red, green, blue, sheet as typed
  *   shelf     own inks, papers and presses, as src/measure/check-shelf.ts reads it
  *   progress  what was kept of each lesson (src/lesson/progress.ts)
  *   settings  theme, measures, motion, sound, language
@@ -26,7 +26,7 @@ import type { Saved } from './saved.ts'
 import { nothingSaved } from './saved.ts'
 import { writeSetUp } from './write-setup.ts'
 
-export const fileFormat = 'tackstair'
+const fileFormat = 'tackstair'
 export const fileVersion = 1
 export const fileEnding = '.tackstair.json'
 

@@ -19,6 +19,8 @@ export interface Scene {
 export interface Trial {
   readonly name: string
   readonly note: string
+  /** what the learner expected before it was printed */
+  readonly prediction?: string
   readonly setUp: SetUp
   readonly readings: readonly Partial<Record<SheetColumn, string>>[]
 }

@@ -1,7 +1,30 @@
 /** Every sentence on the page, in English; one file for each part of it. */
 import { bench } from './en/bench.ts'
+import { cautions } from './en/cautions.ts'
+import { link } from './en/link.ts'
+import { measure } from './en/measure.ts'
 import { nip } from './en/nip.ts'
+import { offline } from './en/offline.ts'
+import { orders } from './en/orders.ts'
+import { page } from './en/page.ts'
 import { picture } from './en/picture.ts'
+import { run } from './en/run.ts'
+import { strip } from './en/strip.ts'
+import { trials } from './en/trials.ts'
 import { workings } from './en/workings.ts'
 
-export const en = { ...bench, ...nip, ...picture, ...workings } as const
+export const en = {
+  ...bench,
+  ...cautions,
+  ...link,
+  ...measure,
+  ...nip,
+  ...offline,
+  ...orders,
+  ...page,
+  ...picture,
+  ...run,
+  ...strip,
+  ...trials,
+  ...workings,
+} as const

@@ -1,0 +1,22 @@
+/** Entry of a worker that makes one study, in a browser; see study.ts. */
+import type { FromStudyWorker, Study } from './study.ts'
+import { study } from './study.ts'
+
+/** Share of the work between two tellings of how far it is. */
+const between = 0.01
+
+addEventListener('message', ({ data }: MessageEvent<Study>) => {
+  const tell = (message: FromStudyWorker) => postMessage(message)
+  const steps = study(data)
+  let told = 0
+  for (;;) {
+    const step = steps.next()
+    if (step.done) {
+      tell({ kind: 'done', found: step.value })
+      return
+    }
+    if (step.value - told < between) continue
+    told = step.value
+    tell({ kind: 'step', share: step.value })
+  }
+})

@@ -1,0 +1,64 @@
+/** A study takes long: it runs in a worker, or where none starts step by step beside the page's own work. */
+import type { Findings, FromStudyWorker, Study, StudyKind } from '../measure/study.ts'
+import { study } from '../measure/study.ts'
+
+interface Told<Kind extends StudyKind> {
+  /** share done, from 0 to 1 */
+  step: (share: number) => void
+  done: (found: Findings[Kind]) => void
+}
+
+/** Starts a study; the function returned calls it off, and nothing more is told then. */
+export function startStudy<Kind extends StudyKind>(asked: Study<Kind>, told: Told<Kind>): () => void {
+  let cancelSlices: (() => void) | undefined
+  let worker: Worker | undefined
+  const done = (found: Findings[StudyKind]) => told.done(found as Findings[Kind])
+  const slices = () => {
+    worker?.terminate()
+    cancelSlices = studyInSlices(asked, { ...told, done })
+  }
+  try {
+    worker = new Worker(new URL('../measure/study-worker.ts', import.meta.url), { type: 'module' })
+    // A page opened from a file gets no worker, and says so only here.
+    worker.addEventListener('error', slices)
+    worker.addEventListener('message', ({ data }: MessageEvent<FromStudyWorker>) => {
+      if (data.kind === 'step') told.step(data.share)
+      else {
+        worker?.terminate()
+        done(data.found)
+      }
+    })
+    worker.postMessage(asked)
+  } catch (error) {
+    if (!(error instanceof DOMException)) throw error
+    slices()
+  }
+  return () => {
+    worker?.terminate()
+    cancelSlices?.()
+  }
+}
+
+/** ms of work at a time, and between two such times, in which the page has its turn. */
+const slice = { work: 12, pause: 4 }
+
+function studyInSlices(asked: Study, told: Told<StudyKind>): () => void {
+  const steps = study(asked)
+  let timer = setTimeout(function work() {
+    const until = performance.now() + slice.work
+    for (;;) {
+      const next = steps.next()
+      if (next.done) {
+        told.done(next.value)
+        return
+      }
+      if (performance.now() < until) continue
+      told.step(next.value)
+      timer = setTimeout(work, slice.pause)
+      return
+    }
+  }, slice.pause)
+  return () => {
+    clearTimeout(timer)
+  }
+}

@@ -1,0 +1,77 @@
+/** What the views of orders, runs and trials look like alike. */
+import { css } from 'lit'
+
+export const ordersStyles = css`
+  .panel {
+    padding: 12px 16px;
+    border-radius: var(--corner);
+    background: var(--panel);
+  }
+  h2 {
+    font-size: 17px;
+  }
+  h3 {
+    margin-top: 12px;
+  }
+  p {
+    max-width: 70ch;
+  }
+  p,
+  .row {
+    margin-top: 8px;
+  }
+  .row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px 16px;
+    align-items: end;
+  }
+  label {
+    font-size: 14px;
+    line-height: 20px;
+  }
+  label > select,
+  label > input:not([type='checkbox'], [type='range']) {
+    display: block;
+  }
+  label.check {
+    display: inline-flex;
+    gap: 4px;
+    align-items: center;
+    min-height: 28px;
+    font-size: 15px;
+  }
+  .mark {
+    padding-left: 8px;
+    border-left: 4px solid var(--graphite);
+  }
+  .scroll {
+    overflow-x: auto;
+    max-width: 100%;
+    margin-top: 8px;
+  }
+  progress {
+    width: 160px;
+    accent-color: var(--accent);
+  }
+  .stair {
+    display: block;
+    font-size: 13px;
+    font-weight: 650;
+    text-anchor: middle;
+    fill: var(--graphite);
+  }
+  .stair .tread {
+    fill: var(--field);
+    stroke: var(--edge);
+  }
+  td.words,
+  th.words {
+    text-align: left;
+  }
+  @media (pointer: coarse) {
+    label.check {
+      min-height: 44px;
+    }
+  }
+`
