@@ -12,31 +12,40 @@ interface Told {
 
 /** Starts a fit; the function returned calls it off, and nothing more is told then. */
 export function startFitting(task: FitTask, told: Told): () => void {
-  let cancelSlices: (() => void) | undefined
-  let worker: Worker | undefined
-  const slices = () => {
-    worker?.terminate()
-    cancelSlices = fitInSlices(task, told)
+  let cancel: () => void
+  const inSlices = (): void => {
+    cancel = fitInSlices(task, told)
   }
   try {
-    worker = new Worker(new URL('../measure/fit-worker.ts', import.meta.url), { type: 'module' })
-    // A page opened from a file gets no worker, and says so only here.
-    worker.addEventListener('error', slices)
-    worker.addEventListener('message', ({ data }: MessageEvent<FromFitWorker>) => {
-      if (data.kind === 'step') told.step(data.progress)
-      else {
-        worker?.terminate()
-        told.done(data.result)
-      }
-    })
-    worker.postMessage(task)
+    cancel = fitInWorker(task, told, inSlices)
   } catch (error) {
-    if (!(error instanceof DOMException)) throw error
-    slices()
+    // No workers at all, or none for a page opened from a file.
+    if (!(error instanceof ReferenceError || error instanceof DOMException)) throw error
+    inSlices()
   }
   return () => {
-    worker?.terminate()
-    cancelSlices?.()
+    cancel()
+  }
+}
+
+/** `failed` is called where the worker's code cannot be had, which some browsers say only later. */
+function fitInWorker(task: FitTask, told: Told, failed: () => void): () => void {
+  const worker = new Worker(new URL('../measure/fit-worker.ts', import.meta.url), { type: 'module' })
+  worker.addEventListener('error', () => {
+    worker.terminate()
+    failed()
+  })
+  worker.addEventListener('message', ({ data }: MessageEvent<FromFitWorker>) => {
+    if (data.kind === 'step') {
+      told.step(data.progress)
+      return
+    }
+    worker.terminate()
+    told.done(data.result)
+  })
+  worker.postMessage(task)
+  return () => {
+    worker.terminate()
   }
 }
 

@@ -36,6 +36,9 @@ export class FitPanel extends StripElement {
         align-items: center;
         min-height: 28px;
       }
+      input {
+        flex: none;
+      }
       tbody th {
         padding: 0 12px 0 0;
       }

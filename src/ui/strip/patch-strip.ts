@@ -23,8 +23,7 @@ const steps: Readonly<Partial<Record<string, number>>> = {
 }
 
 /** Characters that fit on a patch. */
-const longestLabel = 8
-const thinSpace = '\u2009'
+const longestLabel = 6
 
 export class PatchStrip extends StripElement {
   static override styles = [
@@ -84,6 +83,7 @@ export class PatchStrip extends StripElement {
         font-size: 13px;
         font-weight: 600;
         line-height: 18px;
+        white-space: nowrap;
       }
       .head {
         position: absolute;
@@ -146,8 +146,7 @@ export class PatchStrip extends StripElement {
   /** What is written on the patch: the letters of its inks, or a word where they would not fit. */
   #label(units: readonly number[], letters: readonly string[]): string {
     if (units.length === 0) return say('strip.paperShort')
-    const each = units.map((unit) => letters[unit])
-    const joined = each.join(each.some((letter) => letter.length > 1) ? thinSpace : '')
+    const joined = units.map((unit) => letters[unit]).join('')
     return joined.length > longestLabel ? say('strip.allShort') : joined
   }
 

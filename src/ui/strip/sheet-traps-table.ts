@@ -24,6 +24,9 @@ export class SheetTrapsTable extends StripElement {
     tableStyles,
     stripStyles,
     css`
+      td[colspan] {
+        text-align: center;
+      }
       li {
         margin-top: 4px;
         font-size: 15px;

@@ -91,17 +91,19 @@ export class StripView extends StripElement {
   override render() {
     const { session } = this
     return html`
-      <div class="panel head">
-        <h2>${linkedText(say('strip.title'))}</h2>
-        <tack-choice
-          .legend=${say('strip.parts')}
-          .options=${parts.map((value) => ({ value, label: say(`strip.part.${value}`) }))}
-          .value=${this._part}
-          @choose=${(event: ChooseEvent) => (this._part = event.value as Part)}
-        ></tack-choice>
-        <tack-reading-switch .session=${session}></tack-reading-switch>
-      </div>
-      <main>${this.#content()}</main>
+      <main>
+        <div class="panel head">
+          <h2>${linkedText(say('strip.title'))}</h2>
+          <tack-choice
+            .legend=${say('strip.parts')}
+            .options=${parts.map((value) => ({ value, label: say(`strip.part.${value}`) }))}
+            .value=${this._part}
+            @choose=${(event: ChooseEvent) => (this._part = event.value as Part)}
+          ></tack-choice>
+          <tack-reading-switch .session=${session}></tack-reading-switch>
+        </div>
+        ${this.#content()}
+      </main>
     `
   }
 

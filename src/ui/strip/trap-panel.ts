@@ -32,7 +32,7 @@ export class TrapPanel extends StripElement {
       }
       .traps {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, 215px), 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, max(250px, 40%)), 1fr));
         gap: 8px 24px;
         margin-top: 8px;
       }
