@@ -11,6 +11,7 @@ import { picture } from './en/picture.ts'
 import { run } from './en/run.ts'
 import { strip } from './en/strip.ts'
 import { trials } from './en/trials.ts'
+import { tables } from './en/tables.ts'
 import { workings } from './en/workings.ts'
 
 export const en = {
@@ -26,5 +27,6 @@ export const en = {
   ...run,
   ...strip,
   ...trials,
+  ...tables,
   ...workings,
 } as const
