@@ -19,7 +19,7 @@ import type { Parting, Surface } from '../physics/nip.ts'
 import { emptyParting, part } from '../physics/nip.ts'
 import type { Paper } from '../physics/paper.ts'
 import { paperModulus } from '../physics/paper.ts'
-import { thicknessExponent, thicknessTerm } from '../physics/pull.ts'
+import { referenceThickness, thicknessExponent, thicknessTerm } from '../physics/pull.ts'
 import type { Line, Unit } from './line.ts'
 import { printsIn } from './patches.ts'
 import type { Sheet } from './sheet.ts'
@@ -44,6 +44,9 @@ export interface Contact {
   /** ln of its pull (tack units), and the thickness term in it */
   lnPull: number
   thin: number
+  /** the last step of the pull, and the size of the last step of pull and film */
+  step: number
+  change: number
   /** of the equation above; `kept` is 1 - w */
   kept: number
   fromStore: number
@@ -74,6 +77,8 @@ export function emptyContact(units: number, inks: number): Contact {
     film: 0,
     lnPull: 0,
     thin: 0,
+    step: 0,
+    change: 0,
     kept: 0,
     fromStore: 0,
     fromSheet: 0,
@@ -112,21 +117,35 @@ export function meet(
   contact.kept = kept
   contact.fromStore = prints ? 0.25 * unit.film : 0
   contact.fromSheet = prints ? 0.5 * (1 - kept) : 1 - kept
-  contact.carriedFilm = contact.carriedLnTack = 0
+  contact.carriedFilm = contact.carriedLnTack = contact.step = 0
   if (past) carry(contact, line, past, patch)
-  // A start of the right size: twice what comes from the store and one break's lift, or what was there before.
+  // A start of the right size: twice what comes from the store, or the soil of paper that holds, or what was there before.
   const own = kept > 0 ? contact.fromStore : 2 * contact.fromStore
-  const other = kept > 0 ? contact.carriedFilm / kept : prints ? 0 : stack.liftedFilm
-  const otherLnTack = kept > 0 ? contact.carriedLnTack / kept : prints ? 0 : stack.liftedLnTack
+  const soil = prints || kept > 0 ? 0 : soilFilm(stack, unit, line.paper.evenness)
+  const other = kept > 0 ? contact.carriedFilm / kept : soil
+  const otherLnTack = kept > 0 ? contact.carriedLnTack / kept : (soil * stack.liftedLnTack) / stack.liftedFilm
   contact.film = own + other
   contact.lifting = contact.tearing = 0
   contact.pullByStore = contact.filmByPull = contact.liftingByPull = contact.tearingByPull = contact.divisorByPull = 0
   // What an empty blanket meets stays whole, whatever this contact was used for before.
   Object.assign(contact.parting, nothing)
+  contact.change = contact.film === 0 ? 0 : Infinity
   if (contact.film === 0) return
-  const lnTack = (own * line.lnTack[unit.index] + otherLnTack) / contact.film
+  const lnTack = (own * line.lnTack[unit.index] + (other > 0 ? otherLnTack : 0)) / contact.film
   contact.thin = thicknessTerm(contact.film)
   contact.lnPull = lnTack + unit.blanketTerm + contact.thin
+}
+
+/**
+ * um on a blanket that only lifts and gives back, where the paper holds: both in balance, 2 lifted / x = w / W, with W the
+ * weight of the films on the sheet and w = e^(-m T') (x / h0)^(beta m) that of the blanket's.
+ */
+function soilFilm(stack: Stack, unit: Unit, evenness: number): number {
+  if (stack.liftedFilm === 0) return 0
+  const lnPull = stack.liftedLnTack / stack.liftedFilm + unit.blanketTerm
+  const weakening = thicknessExponent * evenness
+  const lnBalance = Math.log(2 * stack.liftedFilm * stack.weight) + evenness * lnPull
+  return Math.exp((lnBalance + weakening * Math.log(referenceThickness)) / (1 + weakening))
 }
 
 function carry(contact: Contact, line: Line, { kept, train }: Past, patch: number): void {
@@ -152,11 +171,10 @@ export function newtonStep(error: number, slope: number): number {
 
 /**
  * Parts the stack under the present pull, works out the film that follows from it, and moves the pull by a step of
- * Newton towards the one that this film would have. Returns the size of the step. `storeLnTack` is ln of the store's
+ * Newton towards the one that this film would have; `change` is the size of the step. `storeLnTack` is ln of the store's
  * tack, which has moved by `storeMoved` since the last turn.
  */
-export function turn(contact: Contact, surface: Surface, unit: Unit, storeLnTack: number, storeMoved: number): number {
-  if (contact.film === 0) return 0
+export function turn(contact: Contact, surface: Surface, unit: Unit, storeLnTack: number, storeMoved: number): void {
   movePull(contact, contact.pullByStore * storeMoved)
   const { parting, stack, prints, fromStore, fromSheet, film, lnPull } = contact
   part(surface, stack, film, lnPull - contact.thin, parting)
@@ -173,7 +191,8 @@ export function turn(contact: Contact, surface: Surface, unit: Unit, storeLnTack
   if (amount === 0) {
     contact.film = 0
     Object.assign(parting, nothing)
-    return 1
+    contact.change = 0
+    return
   }
   // How the film answers to itself while its pull stands still: contact grows, and what bare paper holds counts for less.
   const touch = touched > 0 ? (surface.paper.contactRate * film * (1 - touched)) / touched : 1
@@ -204,9 +223,12 @@ export function turn(contact: Contact, surface: Surface, unit: Unit, storeLnTack
   contact.divisorByPull = divisorByPull
   // The store's tack works through its share of the film.
   contact.pullByStore = newtonStep(fromStore / amount, pullByPull)
-  const pullStep = limited(newtonStep(error, pullByPull))
+  let pullStep = limited(newtonStep(error, pullByPull))
+  // A step that all but undoes the last one went too far: the slope of picking is an estimate.
+  if (pullStep * contact.step < 0 && Math.abs(pullStep) > 0.8 * Math.abs(contact.step)) pullStep *= 0.5
+  contact.step = pullStep
   movePull(contact, pullStep)
-  return Math.max(Math.abs(pullStep), Math.abs(filmStep))
+  contact.change = Math.max(Math.abs(pullStep), Math.abs(filmStep))
 }
 
 /** Moves the pull by a step, and the film with it. */

@@ -21,6 +21,8 @@ import { emptyTrain, patchBefore } from './train.ts'
 export const settledWithin = 1e-12
 /** The same where the paper is all but certain to be torn, and what is left of a film has lost digits to rounding. */
 const roundedWithin = 1e-8
+/** Turns after which a store that swings is held back. */
+const turnsBeforeDamping = 6
 /** Turns after which rounding is taken to be in the way; half of 24,000 random units need 7, one in a thousand 54. */
 const manyTurns = 80
 /** More turns than any legal set-up needs (tests look for one that does); then the last state is used. */
@@ -65,9 +67,16 @@ export function settleUnit(
   for (let change = 1; change > (room.turns < manyTurns ? within : roundedWithin); room.turns++) {
     if (room.turns === mostTurns) break
     change = 0
-    for (const contact of contacts) change = Math.max(change, turn(contact, surface, unit, storeLnTack, moved))
+    for (const contact of contacts) {
+      // What has come to rest is left alone, unless it prints out of a store that has not.
+      if (contact.change > within || (contact.prints && Math.abs(moved) > within)) {
+        turn(contact, surface, unit, storeLnTack, moved)
+      }
+      if (contact.change > change) change = contact.change
+    }
     const step = storeStep(line, unit, contacts, remains, storeLnTack)
-    damping = step * moved < 0 && Math.abs(step) > 0.3 * Math.abs(moved) ? 0.5 * damping : Math.min(1, 1.3 * damping)
+    const undoes = room.turns >= turnsBeforeDamping && step * moved < 0 && Math.abs(step) > 0.3 * Math.abs(moved)
+    damping = undoes ? 0.5 * damping : Math.min(1, 1.3 * damping)
     moved = damping * step
     storeLnTack += moved
     change = Math.max(change, Math.abs(step))
