@@ -3,8 +3,8 @@ export const strip = {
   'strip.title': '[[control-strip|Control strip]]',
   'strip.parts': 'What the strip shows',
   'strip.part.strip': 'Strip',
-  'strip.part.sheet': 'Own press sheet',
-  'strip.part.practice': 'Formula practice',
+  'strip.part.sheet': 'Own sheet',
+  'strip.part.practice': 'Practice',
   'strip.part.shelf': 'Shelf',
 
   'strip.intro':
