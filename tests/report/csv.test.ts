@@ -1,8 +1,11 @@
 import fc from 'fast-check'
 import Papa from 'papaparse'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import type { Table } from '../../src/report/csv.ts'
 import { mannerOf, plainManner, writeCsv } from '../../src/report/csv.ts'
+
+/** ms: enough for a poor machine with other things to do. */
+vi.setConfig({ testTimeout: 60_000 })
 
 const traps: Table = {
   columns: [

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { checkSetUp } from '../../src/press/check-setup.ts'
 import type { OpenedDraft } from '../../src/session/draft.ts'
 import { Draft, draftDelay, draftsKept } from '../../src/session/draft.ts'
@@ -8,6 +8,9 @@ import { DraftShelf } from '../../src/session/draft-shelf.ts'
 import { writeFile } from '../../src/session/file.ts'
 import { nothingSaved } from '../../src/session/saved.ts'
 import { scenarios } from '../../src/session/scenarios.ts'
+
+/** ms: enough for a poor machine with other things to do. */
+vi.setConfig({ testTimeout: 60_000 })
 
 /** A browser's storage that can be made small, blocked or forgetful. */
 class FakeStorage implements DraftStorage {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { emptyShelf, writeShelf } from '../../src/measure/shelf.ts'
 import { checkSetUp } from '../../src/press/check-setup.ts'
 import type { Opened } from '../../src/session/file.ts'
@@ -13,8 +13,8 @@ import { scenarios } from '../../src/session/scenarios.ts'
 import { writeSetUp } from '../../src/session/write-setup.ts'
 import { anySetUp, anyView } from './any-linked.ts'
 
-/** ms, on a poor machine */
-const slow = 60_000
+/** ms: enough for a poor machine with other things to do. */
+vi.setConfig({ testTimeout: 60_000 })
 
 function opened(text: string): Extract<Opened, { saved: Saved }> {
   const result = readFile(text)
@@ -70,18 +70,14 @@ const anySaved: fc.Arbitrary<Saved> = fc.record({
 })
 
 describe('a file', () => {
-  test(
-    'brings back everything that was saved',
-    () => {
-      fc.assert(
-        fc.property(anySaved, (saved) => {
-          expect(opened(writeFile(saved))).toEqual({ saved, problems: [] })
-        }),
-        { numRuns: 60, endOnFailure: true },
-      )
-    },
-    slow,
-  )
+  test('brings back everything that was saved', () => {
+    fc.assert(
+      fc.property(anySaved, (saved) => {
+        expect(opened(writeFile(saved))).toEqual({ saved, problems: [] })
+      }),
+      { numRuns: 60, endOnFailure: true },
+    )
+  })
 
   test('of version 1, as it was first published, opens with all it holds', () => {
     const { saved, problems } = opened(fixture('version-1.tackstair.json'))
@@ -175,36 +171,32 @@ describe('what is wrong in a file', () => {
     expect(saved.settings).toEqual({ theme: 'dark' })
   })
 
-  test(
-    'never throws, never lets an illegal set-up in, and leaves prototypes alone',
-    () => {
-      const keys = ['setUp', 'view', 'scenes', 'trials', 'shelf', 'progress', 'settings', '__proto__', 'constructor']
-      const hostile = fc.dictionary(
-        fc.constantFrom(...keys),
-        fc.oneof(fc.anything(), fc.jsonValue(), anySetUp.map(writeSetUp)),
-      )
-      const before = Reflect.ownKeys(Object.prototype).length
-      fc.assert(
-        fc.property(hostile, fc.nat(), text, (fields, at, put) => {
-          const whole = withFields(fields)
-          const place = at % whole.length
-          for (const given of [whole, whole.slice(0, place) + put + whole.slice(place + put.length)]) {
-            const result = readFile(given)
-            if ('refused' in result) continue
-            const { setUp, scenes } = result.saved
-            for (const each of [...(setUp ? [setUp] : []), ...scenes.map((scene) => scene.setUp)]) {
-              expect(checkSetUp(writeSetUp(each))).toEqual({ setUp: each })
-            }
-            expect(Object.getPrototypeOf(result.saved)).toBe(Object.prototype)
-            for (const { message } of result.problems) expect(message).toMatch(/\S/)
+  test('never throws, never lets an illegal set-up in, and leaves prototypes alone', () => {
+    const keys = ['setUp', 'view', 'scenes', 'trials', 'shelf', 'progress', 'settings', '__proto__', 'constructor']
+    const hostile = fc.dictionary(
+      fc.constantFrom(...keys),
+      fc.oneof(fc.anything(), fc.jsonValue(), anySetUp.map(writeSetUp)),
+    )
+    const before = Reflect.ownKeys(Object.prototype).length
+    fc.assert(
+      fc.property(hostile, fc.nat(), text, (fields, at, put) => {
+        const whole = withFields(fields)
+        const place = at % whole.length
+        for (const given of [whole, whole.slice(0, place) + put + whole.slice(place + put.length)]) {
+          const result = readFile(given)
+          if ('refused' in result) continue
+          const { setUp, scenes } = result.saved
+          for (const each of [...(setUp ? [setUp] : []), ...scenes.map((scene) => scene.setUp)]) {
+            expect(checkSetUp(writeSetUp(each))).toEqual({ setUp: each })
           }
-        }),
-        { numRuns: 400, endOnFailure: true },
-      )
-      expect(Reflect.ownKeys(Object.prototype).length).toBe(before)
-    },
-    slow,
-  )
+          expect(Object.getPrototypeOf(result.saved)).toBe(Object.prototype)
+          for (const { message } of result.problems) expect(message).toMatch(/\S/)
+        }
+      }),
+      { numRuns: 400, endOnFailure: true },
+    )
+    expect(Reflect.ownKeys(Object.prototype).length).toBe(before)
+  })
 })
 
 describe('migration', () => {
