@@ -1,7 +1,7 @@
 /** What follows from a set-up, worked out when first asked for and kept while the set-up stays the same. */
 import type { NipAccount } from '../press/account.ts'
 import { nipAccount } from '../press/account.ts'
-import type { CellPrint } from '../press/cells.ts'
+import type { CellPrint } from '../press/cell-stage.ts'
 import { printCells } from '../press/cells.ts'
 import type { Readings } from '../press/readings.ts'
 import { readSheet } from '../press/readings.ts'

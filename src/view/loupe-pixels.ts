@@ -1,6 +1,6 @@
 /** The sheet's face, one pixel a cell: as the ink looks, or as marks for what broke there. */
-import type { CellPrint, CellStage } from '../press/cells.ts'
-import { nothingMet, paperTorn } from '../press/cells.ts'
+import type { CellPrint, CellStage } from '../press/cell-stage.ts'
+import { nothingMet, paperTorn } from '../press/cell-stage.ts'
 import type { PictureTheme } from './picture.ts'
 import { between, darkOf } from './tone.ts'
 

@@ -3,7 +3,7 @@
  * same picture always looks the same, and a picture lost with its graphics context is drawn again from its state.
  */
 import type { NipAccount } from '../press/account.ts'
-import type { CellPrint } from '../press/cells.ts'
+import type { CellPrint } from '../press/cell-stage.ts'
 import type { Run } from '../press/run.ts'
 
 /** Colours of everything that is not ink, 0xRRGGBB. */

@@ -2,10 +2,10 @@
  * The cells that the section cuts through, column by column: what lay there, what was brought, where it broke and what
  * stayed. All of it is read off the computed cells; nothing is made up for the picture.
  */
-import { contactShare } from '../physics/transfer.ts'
+import { contactShare, heldFilm } from '../physics/transfer.ts'
 import type { NipAccount } from '../press/account.ts'
-import type { CellPrint } from '../press/cells.ts'
-import { nothingMet, paperTorn } from '../press/cells.ts'
+import type { CellPrint } from '../press/cell-stage.ts'
+import { nothingMet, paperTorn } from '../press/cell-stage.ts'
 import type { Run } from '../press/run.ts'
 import { latest } from './latest.ts'
 
@@ -55,7 +55,7 @@ function readColumns(run: Run, accounts: readonly NipAccount[], cells: CellPrint
   before.slice(run.line.units[unit].firstWet).forEach((film) => film.forEach((um, i) => (wet[i] += um)))
   const brought = cells.brought[unit]
   const lowest = accounts.findLastIndex((account) => account.unit <= unit && account.onBare)
-  const held = heldBy(accounts, cells, lowest, start, count)
+  const held = heldBy(run, cells, lowest, start, count)
   return {
     count,
     plane: Int16Array.from(broke.subarray(start, start + count), planeOf),
@@ -79,11 +79,12 @@ function planeOf(code: number): number {
  * um held fast by the paper in each column once a unit has passed. All of it was taken up at once by bare paper, so it
  * is the same share of the fresh film everywhere; later only tearing removes it, as the film itself is removed there.
  */
-function heldBy(accounts: readonly NipAccount[], cells: CellPrint, lowest: number, start: number, count: number) {
+function heldBy({ line: { paper } }: Run, cells: CellPrint, lowest: number, start: number, count: number) {
   return (unit: number): Float64Array => {
     if (lowest < 0 || unit < lowest) return new Float64Array(count)
-    const { held, thickness } = accounts[lowest].after[lowest]
-    const share = thickness > 0 ? held / thickness : 0
+    const brought = cells.brought[lowest]
+    const held = heldFilm(paper, brought)
+    const share = held / (held + paper.freeSplit * (brought - held))
     return Float64Array.from({ length: count }, (_, i) => {
       const film = (stage: number) => cells.stages[stage].thickness[lowest][start + i]
       let um = share * film(lowest)

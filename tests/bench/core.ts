@@ -1,6 +1,6 @@
 /** How fast the press settles and prints, as ratios taken in one run; and how far the cells stray from the mean field. */
 import { seededDraws } from '../../src/physics/random.ts'
-import type { CellPrint } from '../../src/press/cells.ts'
+import type { CellPrint } from '../../src/press/cell-stage.ts'
 import { meanFilmByInk, printCells } from '../../src/press/cells.ts'
 import { lineOf } from '../../src/press/line.ts'
 import { readSheet } from '../../src/press/readings.ts'

@@ -4,8 +4,9 @@ import type { Paper } from '../../src/physics/paper.ts'
 import { papers } from '../../src/physics/paper.ts'
 import { heldFilm, wetSplit } from '../../src/physics/transfer.ts'
 import { nipAccount } from '../../src/press/account.ts'
-import type { CellPrint } from '../../src/press/cells.ts'
-import { meanFilmByInk, nothingMet, paperTorn, printCells } from '../../src/press/cells.ts'
+import type { CellPrint } from '../../src/press/cell-stage.ts'
+import { nothingMet, paperTorn } from '../../src/press/cell-stage.ts'
+import { meanFilmByInk, printCells } from '../../src/press/cells.ts'
 import { readSheet } from '../../src/press/readings.ts'
 import type { Run } from '../../src/press/run.ts'
 import { runPress } from '../../src/press/run.ts'
@@ -202,18 +203,18 @@ describe('cells over a whole press, against the mean field', { timeout: 60_000 }
     { tacks: [14, 16, 12, 10], reading: 'first' as const },
     { tacks: [16, 14, 12, 10], reading: 'settled' as const },
     { tacks: [13, 13, 13, 13], reading: 'settled' as const },
+    { tacks: [10, 12, 14, 16], reading: 'settled' as const },
     { tacks: [14, 16, 12, 10], reading: 'settled' as const },
   ])('stay under 4 points for $tacks, $reading, coated and dampened', ({ tacks, reading }) => {
     expect(largest(checkSetUp(tacks, { reading }))).toBeLessThan(4)
   })
 
-  // Not promised under 4 points. Over many seeds the fourth film differs by 4.9, 4.3, 5.9 and 7.2: the bench prints all.
+  // Not promised under 4 points. Over many seeds the fourth film differs by 4.3, 3.5 and 4.7: the bench prints all.
   it.each([
-    { tacks: [10, 12, 14, 16], reading: 'settled' as const, waterless: false },
     { tacks: [13, 13, 13, 13], reading: 'first' as const, waterless: true },
     { tacks: [13, 13, 13, 13], reading: 'settled' as const, waterless: true },
     { tacks: [10, 12, 14, 16], reading: 'settled' as const, waterless: true },
-  ])('go further, but under 8 points, for $tacks, $reading, waterless $waterless', ({ tacks, reading, waterless }) => {
-    expect(largest(checkSetUp(tacks, { reading, waterless }))).toBeLessThan(8)
+  ])('go further, but under 6 points, for $tacks, $reading, waterless $waterless', ({ tacks, reading, waterless }) => {
+    expect(largest(checkSetUp(tacks, { reading, waterless }))).toBeLessThan(6)
   })
 })

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { meanFilmByInk, nothingMet, paperTorn } from '../../src/press/cells.ts'
+import { nothingMet, paperTorn } from '../../src/press/cell-stage.ts'
+import { meanFilmByInk } from '../../src/press/cells.ts'
 import { loupeDrawing } from '../../src/view/loupe-drawing.ts'
 import { cutEnds, leftNip, loupeLayout, middleOfRow, rowAt } from '../../src/view/loupe-layout.ts'
 import { cutRound, fateOf, fateTones, inkInCells, isDark, paintMarks } from '../../src/view/loupe-pixels.ts'

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { nothingMet, paperTorn } from '../../src/press/cells.ts'
+import { nothingMet, paperTorn } from '../../src/press/cell-stage.ts'
 import type { BenchPicture } from '../../src/view/picture.ts'
 import { columnsOf, cutOf, inPaper, nowhere } from '../../src/view/section-columns.ts'
 import { pictureOf, setUpOf, tearing } from './a-picture.ts'
