@@ -130,7 +130,7 @@ function drawOffered(book: Casebook, faults: readonly Fault[], looksLike: Fault,
   const offered: Cause[] = [...faults, looksLike].map(({ kind, unit }) => ({ kind, unit }))
   const isOffered = (cause: Cause) => offered.some((each) => sameCause(each, cause))
   const alike = faults.map((fault) => lookingAlike(book, readingsAt(curveOf(book, fault), fault.size)))
-  for (let turn = 0; offered.length < count; turn++) {
+  for (let turn = 0; offered.length < count && turn < count * alike.length; turn++) {
     const rival = alike[turn % alike.length].find((cause) => !isOffered(cause))
     if (rival) offered.push(rival)
   }

@@ -1,6 +1,8 @@
 /** Every sentence on the page, in English; one file for each part of it. */
 import { bench } from './en/bench.ts'
 import { cautions } from './en/cautions.ts'
+import { drills } from './en/drills.ts'
+import { instruments } from './en/instruments.ts'
 import { link } from './en/link.ts'
 import { measure } from './en/measure.ts'
 import { nip } from './en/nip.ts'
@@ -17,6 +19,8 @@ import { workings } from './en/workings.ts'
 export const en = {
   ...bench,
   ...cautions,
+  ...drills,
+  ...instruments,
   ...link,
   ...measure,
   ...nip,

@@ -3,7 +3,7 @@ import { describe, expect, it, vi } from 'vitest'
 import { casebookOf, isNoticed } from '../../src/drill/casebook.ts'
 import { causeKey, faultKinds } from '../../src/drill/cause.ts'
 import { identifies, makeDrill } from '../../src/drill/drill.ts'
-import { allEvidence, evidenceKey, evidenceKinds, sheetEvidence } from '../../src/drill/evidence.ts'
+import { allEvidence, evidenceKinds, sheetEvidence } from '../../src/drill/evidence.ts'
 import { levels } from '../../src/drill/level.ts'
 import { problemsOf } from '../press/problems-of.ts'
 import { solve } from './solver.ts'
@@ -61,15 +61,12 @@ describe('500 drills', () => {
     expect(solved.length).toBeGreaterThanOrEqual(475)
   })
 
-  it('are hardly solved by it from one measurement alone, since one misleads', () => {
-    const misled = drills.filter((drill) => {
-      const reading = allEvidence(drill.ticket).filter(
-        (piece) => evidenceKey(piece) === evidenceKey(drill.misleading.evidence),
-      )
-      const [first] = solve(drill, reading)
-      return first.causes.every((cause) => drill.faults.some((fault) => causeKey(fault) === causeKey(cause)))
+  it('leave it in doubt in more than half of all cases when it only compares the sheets by eye', () => {
+    const sure = drills.filter((drill) => {
+      const [{ causes, share }] = solve(drill, ofKinds(drill, ['eye']))
+      return share >= 0.95 && causes.every((cause) => drill.faults.some((fault) => causeKey(fault) === causeKey(cause)))
     })
-    expect(misled.length).toBeLessThan(250)
+    expect(sure.length).toBeLessThan(250)
   })
 
   it('were found without many draws', () => {
