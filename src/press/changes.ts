@@ -18,7 +18,7 @@ import { dampeningAt } from './setup.ts'
 
 type OrdersKey = keyof typeof orders
 
-export type ChangeKind = 'tack' | 'film' | 'speed' | 'interval' | 'dampening' | 'surfaceStrength' | 'swap'
+type ChangeKind = 'tack' | 'film' | 'speed' | 'interval' | 'dampening' | 'surfaceStrength' | 'swap'
 
 export interface Change {
   kind: ChangeKind

@@ -24,10 +24,6 @@ export function ordersIn({ values }: OrderBatch): number {
   return values.length / width
 }
 
-export function scoreIn({ values }: OrderBatch, index: number): number {
-  return values[index * width]
-}
-
 /** Order `index` (from 0) of a batch. */
 export function rankedIn({ orders, values }: OrderBatch, index: number): RankedOrder {
   const inks = (orders.length * width) / values.length

@@ -25,7 +25,7 @@ export interface BoundedAnswer {
 }
 
 /** Beginnings of each length that are built on: chosen so that eight inks take under a second. */
-export const usualBreadth = 12
+const usualBreadth = 12
 
 /** Searches by breadth: the best `breadth` beginnings of each length, judged as if the press ended there. */
 export function searchOrders(setUp: SetUp, aim: OrderAim, breadth = usualBreadth): BoundedAnswer {

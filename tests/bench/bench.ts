@@ -2,8 +2,9 @@
 import type { BenchRow } from './bench-row.ts'
 import { benchColour } from './colour.ts'
 import { benchCore } from './core.ts'
+import { benchOrders } from './orders.ts'
 
-const parts: (() => Promise<BenchRow[]>)[] = [benchCore, benchColour]
+const parts: (() => Promise<BenchRow[]>)[] = [benchCore, benchColour, benchOrders]
 
 /** Three figures that count, without exponents. */
 function shown(value: number): string {
