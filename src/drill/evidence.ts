@@ -81,7 +81,7 @@ const eyeDeviation = 2
 const sheetVariation = 0.05
 /** Spots looked at in the loupe; chosen. A share p counted among n has the deviation 1 / (2 root n) on the count scale. */
 export const spotsCounted = 100
-/** Share from sample to sample of an ink's tack, of a unit's temperature in degC and so on: chosen as one more reading's noise. */
+/** What differs from sample to sample, in deviations of one reading: chosen, as large as the instrument's own noise. */
 const sampleVariation = 1
 
 /** The patches a crew reads: solids, overprints of two colours (black hides what lies under it), and all inks together. */

@@ -11,7 +11,7 @@ export const repeatability = {
   tackmeter: 0.2,
   /** mg, of a balance */
   weighing: 0.1,
-  /** degC, of a thermometer held to rollers */
+  /** degC, of a thermometer aimed at rollers */
   thermometer: 1,
   /** um, of a gauge for the film on a roller */
   filmGauge: 0.15,

@@ -32,7 +32,7 @@ export const drills = {
   'drill.why.order swapped':
     'Each ink was graded for its own unit. In the wrong one it meets inks that are stickier, or softer, than it can stand.',
   'drill.why.tack too high':
-    'A film that is too sticky splits too late: it lifts softer films below it, and takes better to nothing but what comes after.',
+    'A film that is too sticky splits too late: softer films below it give way first and are lifted off.',
   'drill.why.tack too low':
     'A film that is too soft splits too early once it lies on the sheet: the next blanket lifts part of it.',
   'drill.why.film too heavy': 'More ink prints a darker solid, and a thicker film splits more easily.',
@@ -83,9 +83,9 @@ export const drills = {
   'drill.evidenceHow.strip': 'Read solids and overprints, status T, minus paper.',
   'drill.evidenceHow.run chart': 'Compare the solids of the first sheet with those after the run has settled.',
   'drill.evidenceHow.tackmeter': 'Take a sample from the can and read it at the standard condition.',
-  'drill.evidenceHow.thermometer': 'Hold the thermometer to the rollers through the guard’s window.',
+  'drill.evidenceHow.thermometer': 'Aim the thermometer at the rollers through the guard’s window.',
   'drill.evidenceHow.film gauge': 'Read the ink film on the form roller, press stopped and locked out.',
-  'drill.evidenceHow.units': 'Read the labels on the units and look into the fountains.',
+  'drill.evidenceHow.units': 'Read the labels on the units and look at the ink in them.',
   'drill.evidenceHow.water gauge': 'Read the water film against normal, through the guard’s window.',
   'drill.evidenceHow.speed counter': 'Read the counter on the desk.',
   'drill.evidenceHow.unit timing': 'Time a sheet from one unit to the next with a flash.',
@@ -98,7 +98,8 @@ export const drills = {
   'drill.misled.thermometer':
     'The thermometer at {ink} was aimed at bright steel: the ink’s own temperature is as the ticket has it.',
   'drill.misled.film gauge': 'The film gauge had not been wiped: the film of {ink} is as the ticket has it.',
-  'drill.misled.water gauge': 'The water gauge stood too near the fountain: the water is as the ticket has it.',
+  'drill.misled.water gauge':
+    'The water gauge was read while a plate was being damped anew: the water is as the ticket has it.',
   'drill.misled.speed counter': 'The speed counter was set for another gear: the speed is as the ticket has it.',
   'drill.misled.unit timing': 'The wrong pair of units was timed: the units stand as the ticket has them.',
   'drill.misled.pick test': 'The test oil was not at 23 °C: the paper is as strong as the ticket has it.',
