@@ -1,8 +1,11 @@
 /**
- * The measuring desk of a session: the strip's patch under the densitometer and how it is read, the readings of a real
+ * The measuring desk of a session: how the densitometer reads the strip, the readings of a real
  * press sheet, and the shelf of own inks, papers and presses. None of it changes what the press prints.
  */
 import type { DensityFilter, DensityStatus } from '../colour/data/density-weights.ts'
+import type { Fit } from '../measure/fit.ts'
+import type { PressSheet } from '../measure/press-sheet.ts'
+import type { Refused } from '../measure/said.ts'
 import type { SheetColumn } from '../measure/sheet-row.ts'
 import type { Shelf } from '../measure/shelf.ts'
 import { emptyShelf } from '../measure/shelf.ts'
@@ -12,8 +15,8 @@ import type { Session } from './session.ts'
 export type SheetReading = Partial<Readonly<Record<SheetColumn, string>>>
 
 export interface DeskState {
-  /** the patch under the head, as a set of units; null until one has been chosen */
-  readonly patch: number | null
+  /** whether a patch has been chosen for the head; it is the session's patch then */
+  readonly patchChosen: boolean
   readonly status: DensityStatus
   /** densities above the paper's own, or the paper with them */
   readonly base: 'minus paper' | 'absolute'
@@ -24,17 +27,23 @@ export interface DeskState {
   readonly readings: readonly SheetReading[]
   /** a file of readings, which goes before those typed */
   readonly file: { readonly name: string; readonly text: string } | null
+  /** names of the values a fit may move, as the fit panel keys them; null for the usual choice */
+  readonly free: readonly string[] | null
+  /** what the last fit found, of which sheet and status */
+  readonly fit: { readonly sheet: PressSheet; readonly status: DensityStatus; readonly result: Fit | Refused } | null
   readonly shelf: Shelf
 }
 
 const opening: DeskState = {
-  patch: null,
+  patchChosen: false,
   status: 'E',
   base: 'minus paper',
   filter: null,
   aim: 'FOGRA39L',
   readings: [],
   file: null,
+  free: null,
+  fit: null,
   shelf: emptyShelf,
 }
 

@@ -78,6 +78,15 @@ test('the head goes from patch to patch by the arrow keys, and only one patch is
   expect(said).toEqual([])
 })
 
+test('the patch under the head is the one the bench looks at', async ({ page }) => {
+  await open(page)
+  await patch(page, 'CY: cyan + yellow').click()
+  await page.getByRole('link', { name: 'Bench' }).click()
+  for (const [ink, prints] of Object.entries({ black: false, cyan: true, magenta: false, yellow: true })) {
+    await expect(page.getByRole('button', { name: `${ink} prints` })).toHaveAttribute('aria-pressed', String(prints))
+  }
+})
+
 test('each trap follows from the densities shown, by the equation shown', async ({ page }) => {
   await open(page)
   for (const name of ['MY: magenta + yellow', 'CY: cyan + yellow', 'CM: cyan + magenta']) {
@@ -188,6 +197,10 @@ test('the model fitted to its own strip finds the press it came from, which goes
     // The strip was filled in to 0.01 density, which decides a film of 4 um to a tenth of a um or better.
     expect(Math.abs((await figure(row.locator('td').nth(1))) - 4)).toBeLessThan(0.1)
   }
+  await page.getByRole('link', { name: 'Bench' }).click()
+  await page.getByRole('link', { name: 'Strip' }).click()
+  await page.getByRole('radio', { name: 'Own sheet', exact: true }).check({ force: true })
+  await expect(values).toHaveCount(5)
   await page.getByLabel('Name of this press').fill('press two')
   await page.getByRole('button', { name: 'Use as my press' }).click()
   await expect(page.locator('tack-fit-result')).toContainText('“press two” is on the shelf and on the bench now')
@@ -196,6 +209,20 @@ test('the model fitted to its own strip finds the press it came from, which goes
   await open(page, 'Shelf')
   await expect(page.getByRole('button', { name: 'Set up press two' })).toBeVisible()
   expect(said).toEqual([])
+})
+
+test('a long fit can be called off, and the page stays alive meanwhile', async ({ page }) => {
+  const spots = [1, 2, 3, 4].map((n) => `own+ink+${String(n)}:12:rgb${String(n)}03050`)
+  await page.goto(`./#view=strip&inks=black,cyan,magenta,yellow,${spots.join(',')}`)
+  await page.getByRole('radio', { name: 'Own sheet', exact: true }).check({ force: true })
+  await page.getByRole('button', { name: 'Fill in the computed strip' }).click()
+  await page.getByRole('button', { name: 'Fit the press' }).click()
+  await expect(page.getByRole('progressbar')).toBeVisible()
+  await page.getByRole('radio', { name: 'Status T' }).check({ force: true })
+  await page.getByRole('button', { name: 'Cancel' }).click()
+  await expect(page.getByRole('progressbar')).toHaveCount(0)
+  await expect(page.getByRole('button', { name: 'Fit the press' })).toBeEnabled()
+  await expect(page.locator('tack-fit-result')).toHaveCount(0)
 })
 
 test('a fit that the readings cannot decide is refused in words', async ({ page }) => {

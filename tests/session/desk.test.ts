@@ -22,7 +22,7 @@ it('tells who listens, until they no longer do', () => {
 it('changes nothing of the press', () => {
   const session = new Session()
   const before = session.setUp
-  deskOf(session).set({ patch: 3, status: 'T', readings: [{ patch: 'cyan', red: '1,4' }] })
+  deskOf(session).set({ patchChosen: true, status: 'T', readings: [{ patch: 'cyan', red: '1,4' }] })
   expect(session.setUp).toBe(before)
   expect(session.canUndo).toBe(false)
 })

@@ -1,11 +1,9 @@
 /** The model fitted to a press sheet: what is set free, the search with its progress, and what came of it. */
 import { css, html, nothing } from 'lit'
-import type { Fit } from '../../measure/fit.ts'
 import type { FitParameter } from '../../measure/fit-parameter.ts'
 import { boundsOf, fitParameters, parameterName, usualParameters, valueIn } from '../../measure/fit-parameter.ts'
 import type { FitProgress } from '../../measure/fit-search.ts'
 import type { PressSheet } from '../../measure/press-sheet.ts'
-import type { Refused } from '../../measure/said.ts'
 import { isRefused } from '../../measure/said.ts'
 import { startFitting } from '../../session/fitting.ts'
 import { linkedText } from '../linked-text.ts'
@@ -21,9 +19,7 @@ import { unitOf } from './fit-unit.ts'
 export class FitPanel extends StripElement {
   static override properties = {
     sheet: { attribute: false },
-    _chosen: { state: true },
     _progress: { state: true },
-    _result: { state: true },
   }
   static override styles = [
     sharedStyles,
@@ -54,17 +50,12 @@ export class FitPanel extends StripElement {
   ]
 
   declare sheet: PressSheet
-  /** what is free, by name; null for the usual choice */
-  declare _chosen: readonly string[] | null
   declare _progress: FitProgress | 'starting' | null
-  declare _result: Fit | Refused | null
   #cancel: (() => void) | undefined
 
   constructor() {
     super()
-    this._chosen = null
     this._progress = null
-    this._result = null
   }
 
   override disconnectedCallback(): void {
@@ -73,11 +64,8 @@ export class FitPanel extends StripElement {
   }
 
   override willUpdate(changed: Map<string, unknown>): void {
-    // Other readings: what was found from the old ones no longer holds.
-    if (changed.has('sheet') && changed.get('sheet') !== undefined) {
-      this.#stop()
-      this._result = null
-    }
+    // Other readings: what is being found from the old ones will not hold.
+    if (changed.has('sheet') && changed.get('sheet') !== undefined) this.#stop()
   }
 
   override render() {
@@ -113,8 +101,9 @@ export class FitPanel extends StripElement {
   }
 
   #outcome() {
-    const result = this._result
-    if (!result) return nothing
+    const { fit, status } = this.desk.state
+    if (fit?.sheet !== this.sheet || fit.status !== status) return nothing
+    const { result } = fit
     if (isRefused(result)) return html`<p class="mark">${linkedText(told(result.refused))}</p>`
     return html`<tack-fit-result .session=${this.session} .fit=${result}></tack-fit-result>`
   }
@@ -156,26 +145,27 @@ export class FitPanel extends StripElement {
 
   #free(): FitParameter[] {
     const { setUp } = this.session
-    const chosen = this._chosen
-    if (!chosen) return usualParameters(setUp, this.sheet)
-    return fitParameters(setUp).filter((parameter) => chosen.includes(keyOf(parameter)))
+    const { free } = this.desk.state
+    if (!free) return usualParameters(setUp, this.sheet)
+    return fitParameters(setUp).filter((parameter) => free.includes(keyOf(parameter)))
   }
 
   #toggle(key: string, free: readonly FitParameter[]): void {
     const keys = free.map(keyOf)
-    this._chosen = keys.includes(key) ? keys.filter((each) => each !== key) : [...keys, key]
+    this.desk.set({ free: keys.includes(key) ? keys.filter((each) => each !== key) : [...keys, key] })
   }
 
   #start(parameters: readonly FitParameter[]): void {
     this._progress = 'starting'
-    this._result = null
-    const { sheet, session } = this
-    const task = { setUp: session.setUp, sheet, status: this.desk.state.status, parameters }
+    const { sheet, session, desk } = this
+    const { status } = desk.state
+    desk.set({ fit: null })
+    const task = { setUp: session.setUp, sheet, status, parameters }
     this.#cancel = startFitting(task, {
       step: (progress) => (this._progress = progress),
       done: (result) => {
         this._progress = null
-        this._result = result
+        desk.set({ fit: { sheet, status, result } })
       },
     })
   }

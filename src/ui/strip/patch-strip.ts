@@ -136,7 +136,8 @@ export class PatchStrip extends StripElement {
       aria-label=${units.length === 0 ? name : say('strip.patchName', { letters: label, name })}
       title=${name}
       tabindex=${chosen ? 0 : -1}
-      @click=${() => this.desk.set({ patch })}
+      ?disabled=${!chosen && this.isClosed('patch')}
+      @click=${() => this.choosePatch(patch)}
     >
       ${chosen ? html`<span class="head"></span>` : nothing}
       <span class="letters">${label}</span>
@@ -179,12 +180,12 @@ export class PatchStrip extends StripElement {
 
   readonly #key = (event: KeyboardEvent): void => {
     const step = steps[event.key]
-    if (step === undefined) return
+    if (step === undefined || this.isClosed('patch')) return
     event.preventDefault()
     const { patches } = this.strip
     const place = Math.min(patches.length - 1, Math.max(0, patches.indexOf(this.patch) + step))
     const patch = patches[place]
-    this.desk.set({ patch })
+    this.choosePatch(patch)
     void this.updateComplete.then(() =>
       this.renderRoot.querySelector<HTMLElement>(`[data-patch='${String(patch)}']`)?.focus(),
     )

@@ -6,6 +6,7 @@ import type { Refused } from '../../measure/said.ts'
 import { isRefused } from '../../measure/said.ts'
 import { readSheetFile } from '../../measure/sheet-file.ts'
 import type { DensityStatus } from '../../colour/data/density-weights.ts'
+import type { Desk } from '../../session/desk.ts'
 import type { ChooseEvent } from '../choice.ts'
 import '../choice.ts'
 import { linkedText } from '../linked-text.ts'
@@ -24,6 +25,9 @@ interface ReadSheet {
   readonly refused: Refused | null
   readonly problems: readonly SheetProblem[]
 }
+
+/** What was read last on each desk, and of what: the same sheet stays the same object when a person comes back to it. */
+const kept = new WeakMap<Desk, { of: readonly unknown[]; read: ReadSheet }>()
 
 export class SheetPanel extends StripElement {
   static override styles = [
@@ -49,8 +53,6 @@ export class SheetPanel extends StripElement {
       }
     `,
   ]
-
-  #kept: { of: readonly unknown[]; read: ReadSheet } | undefined
 
   override render() {
     const { session } = this
@@ -106,8 +108,11 @@ export class SheetPanel extends StripElement {
     const { file, readings } = this.desk.state
     const inks = this.inkNames
     const of = [file, readings, inks.join('\n')]
-    if (!this.#kept || of.some((each, at) => each !== this.#kept?.of[at])) this.#kept = { of, read: this.#readAnew() }
-    return this.#kept.read
+    const known = kept.get(this.desk)
+    if (known && of.every((each, at) => each === known.of[at])) return known.read
+    const read = this.#readAnew()
+    kept.set(this.desk, { of, read })
+    return read
   }
 
   #readAnew(): ReadSheet {

@@ -1,7 +1,7 @@
 /** What the elements of the strip share: the desk, the strip of the sheet in force, and the patch under the head. */
 import type { Strip } from '../../measure/strip.ts'
 import { stripOf } from '../../measure/strip.ts'
-import { patchOf } from '../../press/patches.ts'
+import { patchOf, printsIn } from '../../press/patches.ts'
 import type { Run } from '../../press/run.ts'
 import type { Desk } from '../../session/desk.ts'
 import { deskOf } from '../../session/desk.ts'
@@ -34,12 +34,21 @@ export abstract class StripElement extends SessionElement {
     return strip
   }
 
-  /** The patch under the head; at first, and where the chosen one is not on this strip, the last two inks. */
+  /**
+   * The patch under the head is the one looked at on the bench. Until one has been chosen, and where that one is not on
+   * the strip, it is the overprint of the last two inks.
+   */
   protected get patch(): number {
-    const { patch } = this.desk.state
-    const { patches } = this.strip
-    const units = this.session.setUp.inks.length
-    return patch !== null && patches.includes(patch) ? patch : patchOf([units - 2, units - 1])
+    const { patch, look, setUp } = this.session
+    const chosen = this.desk.state.patchChosen || look.leftOut.length > 0
+    const units = setUp.inks.length
+    return chosen && this.strip.patches.includes(patch) ? patch : patchOf([units - 2, units - 1])
+  }
+
+  protected choosePatch(patch: number): void {
+    const leftOut = this.inkNames.filter((_, unit) => !printsIn(patch, unit))
+    this.desk.set({ patchChosen: true })
+    this.session.lookWith({ leftOut })
   }
 
   protected get inkNames(): string[] {
