@@ -1,0 +1,308 @@
+/**
+ * Lines over the sheets of a run. Each line has a dash of its own and its name at its end; events are upright lines, the
+ * sheet looked at a heavy one that can be dragged. Fires `mark` with the sheet. Its numbers stand in the table.
+ */
+import type { PropertyValues } from 'lit'
+import { LitElement, css, html, nothing } from 'lit'
+import type UPlot from 'uplot'
+import type { RunRow } from '../../measure/run-rows.ts'
+import { say, sayNumber } from '../say.ts'
+import type { RunLine } from './run-lines.ts'
+
+export class MarkEvent extends Event {
+  readonly sheet: number
+
+  constructor(sheet: number) {
+    super('mark')
+    this.sheet = sheet
+  }
+}
+
+/** px: on, off, on, off ... of each line. */
+const dashes = [[], [8, 4], [2, 3], [12, 3, 2, 3], [5, 5], [16, 4], [2, 6], [8, 3, 2, 3, 2, 3]]
+/** Powers of ten up to the longest run. */
+const tenfolds = [0, 1, 2, 3, 4, 5]
+/** px */
+const height = 220
+const letters = 13
+const labelRoom = 132
+const narrow = 520
+
+export class RunChart extends LitElement {
+  static override properties = {
+    rows: { attribute: false },
+    lines: { attribute: false },
+    events: { attribute: false },
+    marker: { type: Number },
+    axis: {},
+    summary: {},
+    early: { type: Boolean },
+    theme: {},
+    _failed: { state: true },
+  }
+  // Of uPlot's own style sheet, what a chart without cursor and legend needs.
+  static override styles = css`
+    :host {
+      display: block;
+      position: relative;
+      min-height: ${height}px;
+    }
+    .uplot {
+      width: min-content;
+    }
+    .u-wrap {
+      position: relative;
+      user-select: none;
+      touch-action: pan-y;
+      cursor: ew-resize;
+    }
+    .u-over,
+    .u-under,
+    .u-axis {
+      position: absolute;
+    }
+    .u-under {
+      overflow: hidden;
+    }
+    .u-select,
+    .u-off {
+      display: none;
+    }
+    canvas {
+      display: block;
+      position: relative;
+      width: 100%;
+      height: 100%;
+    }
+  `
+
+  declare rows: readonly RunRow[]
+  declare lines: readonly RunLine[]
+  /** sheets before which something happens */
+  declare events: readonly number[]
+  declare marker: number
+  /** title of the upright axis, with its unit */
+  declare axis: string
+  declare summary: string
+  /** the first sheets drawn out */
+  declare early: boolean
+  /** changes with the page's colours */
+  declare theme: string
+  declare _failed: string | null
+
+  #chart: UPlot | undefined
+  #kind: typeof UPlot | undefined
+  #loading = false
+  #drawnFor: readonly unknown[] = []
+  #observer: ResizeObserver | undefined
+  readonly #dark = window.matchMedia('(prefers-color-scheme: dark)')
+
+  constructor() {
+    super()
+    this._failed = null
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#observer = new ResizeObserver(() => this.#draw())
+    this.#observer.observe(this)
+    this.#dark.addEventListener('change', this.#recolour)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#observer?.disconnect()
+    this.#dark.removeEventListener('change', this.#recolour)
+    this.#chart?.destroy()
+    this.#chart = undefined
+    this.#drawnFor = []
+  }
+
+  readonly #recolour = (): void => {
+    this.#drawnFor = []
+    this.#draw()
+  }
+
+  override render() {
+    return html`<div
+        class="host"
+        role="img"
+        aria-label=${this.summary}
+        @pointerdown=${this.#down}
+        @pointermove=${this.#move}
+      ></div>
+      ${this._failed === null ? nothing : html`<p>${say('bench.noPicture', { reason: this._failed })}</p>`}`
+  }
+
+  override updated(changed: PropertyValues): void {
+    if (changed.has('marker') && changed.size === 1) this.#chart?.redraw(false)
+    else void this.#load()
+  }
+
+  async #load(): Promise<void> {
+    if (this.#loading) return
+    this.#loading = true
+    try {
+      this.#kind ??= (await import('uplot')).default
+      this.#draw()
+    } catch (error) {
+      this._failed = error instanceof Error ? error.message : String(error)
+    } finally {
+      this.#loading = false
+    }
+  }
+
+  #draw(): void {
+    const width = this.clientWidth
+    if (!this.#kind || width === 0 || !this.isConnected) return
+    const { rows, lines, events, axis, early, theme } = this
+    const names = lines.map(({ label }) => label).join('\n')
+    const wanted = [rows, names, events.join(), axis, early, theme, width]
+    if (wanted.every((each, at) => each === this.#drawnFor[at]) && this.#chart) {
+      this.#chart.redraw(false)
+      return
+    }
+    this.#drawnFor = wanted
+    this.#chart?.destroy()
+    const host = this.renderRoot.querySelector('.host') as HTMLElement
+    const data: UPlot.AlignedData = [
+      rows.map(({ sheet }) => this.#across(sheet)),
+      ...lines.map(({ value }) => rows.map((row) => finite(value(row)))),
+    ]
+    this.#chart = new this.#kind(this.#options(width), data, host)
+  }
+
+  #options(width: number): UPlot.Options {
+    const style = getComputedStyle(this)
+    const [graphite, soft, line] = ['graphite', 'soft', 'line'].map((name) =>
+      style.getPropertyValue(`--${name}`).trim(),
+    )
+    const font = `${letters}px ${style.fontFamily}`
+    const look = { stroke: soft, font, labelFont: font, labelSize: 20, grid: { stroke: line, width: 1 } }
+    const ticks = { stroke: line, width: 1 }
+    return {
+      width,
+      height,
+      padding: [10, width < narrow ? 56 : labelRoom, 0, 0],
+      legend: { show: false },
+      cursor: { show: false },
+      scales: {
+        x: {
+          time: false,
+          range: (_, least, most) => [least, Math.max(most, least + 1)],
+        },
+        y: { range: (_, least, most) => room(least, most) },
+      },
+      axes: [
+        {
+          ...look,
+          ticks,
+          label: say('run.sheetAxis'),
+          size: 30,
+          ...(this.early ? { splits: () => tenfolds } : {}),
+          values: (_, splits) =>
+            splits.map((split) => (Number.isInteger(split) ? sayNumber(this.#sheetAt(split), 0) : '')),
+        },
+        {
+          ...look,
+          ticks,
+          label: this.axis,
+          size: 48,
+          values: (_, splits) => splits.map((split) => sayNumber(split, 0, 2)),
+        },
+      ],
+      series: [
+        {},
+        ...this.lines.map(({ label }, index) => ({
+          label,
+          stroke: graphite,
+          width: 2,
+          dash: dashes[index % dashes.length],
+          points: { show: false },
+        })),
+      ],
+      hooks: { draw: [(chart) => this.#drawMarks(chart, { graphite, soft, font: style.fontFamily })] },
+    }
+  }
+
+  /** Where a sheet stands along the bottom: evenly, or each tenfold as wide as the last. */
+  #across(sheet: number): number {
+    return this.early ? Math.log10(sheet) : sheet
+  }
+
+  #sheetAt(across: number): number {
+    return this.early ? 10 ** across : across
+  }
+
+  /** Names at the lines' ends, the events and the sheet looked at. */
+  #drawMarks(chart: UPlot, { graphite, soft, font }: { graphite: string; soft: string; font: string }): void {
+    const { ctx, bbox } = chart
+    const ratio = devicePixelRatio
+    const upright = (sheet: number, width: number, colour: string, dash: number[]) => {
+      const x = chart.valToPos(this.#across(sheet), 'x', true)
+      if (x < bbox.left - 1 || x > bbox.left + bbox.width + 1) return
+      ctx.beginPath()
+      ctx.setLineDash(dash.map((each) => each * ratio))
+      ctx.lineWidth = width * ratio
+      ctx.strokeStyle = colour
+      ctx.moveTo(x, bbox.top)
+      ctx.lineTo(x, bbox.top + bbox.height)
+      ctx.stroke()
+    }
+    ctx.save()
+    for (const sheet of this.events) upright(sheet, 1.5, soft, [4, 4])
+    upright(this.marker, 3, graphite, [])
+    ctx.fillStyle = graphite
+    ctx.font = `${letters * ratio}px ${font}`
+    ctx.textBaseline = 'middle'
+    const last = this.rows[this.rows.length - 1]
+    const labels = this.lines
+      .flatMap(({ label, value }) => {
+        const at = finite(value(last))
+        return at === null ? [] : [{ label, y: chart.valToPos(at, 'y', true) }]
+      })
+      .sort((a, b) => a.y - b.y)
+    let free = 0
+    for (const { label, y } of labels) {
+      const at = Math.max(y, free)
+      free = at + letters * ratio
+      ctx.fillText(
+        label,
+        bbox.left + bbox.width + 4 * ratio,
+        at,
+        this.clientWidth * ratio - bbox.left - bbox.width - 4 * ratio,
+      )
+    }
+    ctx.restore()
+  }
+
+  #down(event: PointerEvent): void {
+    if (event.button !== 0) return
+    ;(event.currentTarget as HTMLElement).setPointerCapture(event.pointerId)
+    this.#mark(event)
+  }
+
+  #move(event: PointerEvent): void {
+    if ((event.currentTarget as HTMLElement).hasPointerCapture(event.pointerId)) this.#mark(event)
+  }
+
+  #mark({ clientX }: PointerEvent): void {
+    const chart = this.#chart
+    if (!chart) return
+    const { left, width } = chart.over.getBoundingClientRect()
+    const sheet = this.#sheetAt(chart.posToVal(Math.min(width, Math.max(0, clientX - left)), 'x'))
+    if (Number.isFinite(sheet)) this.dispatchEvent(new MarkEvent(Math.max(1, Math.round(sheet))))
+  }
+}
+
+function finite(value: number): number | null {
+  return Number.isFinite(value) ? value : null
+}
+
+/** A scale with some air above and below; never narrower than what can be told apart. */
+function room(least: number, most: number): [number, number] {
+  const span = Math.max(most - least, 0.5)
+  return [least >= 0 ? Math.max(0, least - 0.1 * span) : least - 0.1 * span, most + 0.1 * span]
+}
+
+customElements.define('tack-run-chart', RunChart)
