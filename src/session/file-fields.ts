@@ -16,8 +16,8 @@ import { unitNames } from './unit-names.ts'
 import type { ViewState } from './view-state.ts'
 import { hideable, viewNames } from './view-state.ts'
 
-/** Characters of a name, of a note and of a cell of a table; a note fills a page. */
-const longest = { name: 120, note: 6000, cell: 60 }
+/** Characters of a name, of a note, which fills a page, of a cell of a table and of a file of readings. */
+const longest = { name: 120, note: 6000, cell: 60, file: 1_000_000 }
 /** Far more than a course makes; they keep a made-up file from filling the page. */
 const most = { scenes: 300, trials: 1000, readings: 1000, lessons: 300 }
 
@@ -51,7 +51,7 @@ const measures = all(oneOf('unit of measure', Object.values(unitNames).flat()), 
 
 const view: ReadField<ViewState> = fieldsOf('a view', {
   view: bySchema(oneOf('view', viewNames)),
-  patch: bySchema(all(unit, 'units', 1, inkCount.most)),
+  patch: bySchema(all(unit, 'units', 0, inkCount.most)),
   unit: bySchema(unit),
   face: bySchema(oneOf('face', ['ink', 'marks'])),
   measures: bySchema(measures),
@@ -100,6 +100,13 @@ function tellMissing(input: unknown, path: string, problems: Problem[]): void {
   }
 }
 
+const readingsFields = fieldsOf('a file of readings', { name: textUpTo(longest.name), text: textUpTo(longest.file) })
+const readingsFile: ReadField<NonNullable<Saved['readingsFile']>> = (input, path, problems) => {
+  if (input === null) return undefined
+  const { name = '', text } = readingsFields(input, path, problems) ?? {}
+  return text === undefined ? undefined : { name, text }
+}
+
 const settings: ReadField<Settings> = fieldsOf('the settings', {
   theme: bySchema(oneOf('theme', ['auto', 'light', 'dark', 'high contrast'])),
   measures: bySchema(measures),
@@ -117,6 +124,8 @@ const file = fieldsOf('a file', {
   view,
   scenes: listOf('scenes', most.scenes, scene),
   trials: listOf('trials', most.trials, trial),
+  readings: listOf('rows', most.readings, row),
+  readingsFile,
   shelf,
   progress: listOf('lessons', most.lessons, progress),
   settings,

@@ -7,6 +7,7 @@
  *   view      what is looked at (view-state.ts)
  *   scenes    a lecture's list, each with name, note, setUp, view
  *   trials    what was tried, each with name, note, prediction, setUp, readings: rows of patch, red, green, blue, sheet as typed
+ *   readings, readingsFile   the press sheet on the measuring desk, as typed and as a file {name, text}
  *   shelf     own inks, papers and presses, as src/measure/check-shelf.ts reads it
  *   progress  what was kept of each lesson (src/lesson/progress.ts)
  *   settings  theme, measures, motion, sound, language

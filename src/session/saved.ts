@@ -44,6 +44,9 @@ export interface Saved {
   readonly view: ViewState
   readonly scenes: readonly Scene[]
   readonly trials: readonly Trial[]
+  /** the press sheet on the measuring desk: its readings as typed, and the file they were read from instead */
+  readonly readings: readonly Partial<Record<SheetColumn, string>>[]
+  readonly readingsFile: { readonly name: string; readonly text: string } | null
   readonly shelf: Shelf
   readonly progress: readonly KeptProgress[]
   readonly settings: Settings
@@ -54,6 +57,8 @@ export const nothingSaved: Saved = {
   view: {},
   scenes: [],
   trials: [],
+  readings: [],
+  readingsFile: null,
   shelf: emptyShelf,
   progress: [],
   settings: {},

@@ -40,7 +40,7 @@ export type Hideable = (typeof hideable)[number]
 
 export interface ViewState {
   readonly view?: ViewName
-  /** units (from 0, ascending) that print in the patch looked at; all of them where it is missing */
+  /** units (from 0, ascending) that print in the patch looked at: none on the bare paper, all where it is missing */
   readonly patch?: readonly number[]
   /** unit (from 0) whose nip is looked at */
   readonly unit?: number

@@ -31,7 +31,7 @@ const viewWordsByField: { readonly [Field in keyof ViewState]-?: ViewWord<NonNul
   },
   patch: {
     write: (patch, units) =>
-      patch.length === 0 || patch.length === units ? null : ['patch', patch.map((unit) => unit + 1).join(',')],
+      patch.length === units ? null : ['patch', patch.map((unit) => unit + 1).join(',') || nothing],
     read: { patch: readPatch },
   },
   unit: {
@@ -124,6 +124,7 @@ function readUnit(word: string, text: string, units: number, report: Report): nu
 }
 
 function readPatch(text: string, units: number, report: Report): number[] | undefined {
+  if (text === nothing) return []
   const given = listed(text).flatMap((item) => readUnit('patch', item, units, report) ?? [])
   const patch = Array.from({ length: units }, (_, unit) => unit).filter((unit) => given.includes(unit))
   return patch.length === 0 || patch.length === units ? undefined : patch

@@ -55,6 +55,8 @@ const anySaved: fc.Arbitrary<Saved> = fc.record({
     }),
     { maxLength: 3 },
   ),
+  readings: fc.array(fc.record({ patch: text, green: text, blue: text }, { requiredKeys: [] }), { maxLength: 3 }),
+  readingsFile: fc.option(fc.record({ name: text, text })),
   shelf: anySetUp.map(({ inks }) => ({ ...emptyShelf, inks })),
   progress: fc.constant([{ lesson: 'tack', step: 'first', records: { first: { done: true, misses: 2, hints: 0 } } }]),
   settings: fc.record(
@@ -94,6 +96,8 @@ describe('a file', () => {
     expect(saved.trials[0].readings).toEqual([
       { patch: 'black + cyan', red: '1.32', green: '0,55', blue: '0.3', sheet: '1' },
     ])
+    expect(saved.readings).toEqual([{ patch: 'paper', red: '0.07', green: '0.08', blue: '0.1' }])
+    expect(saved.readingsFile).toEqual({ name: 'old-web.csv', text: 'patch,red,green,blue\r\nblack,1.6,1.62,1.58\r\n' })
     expect(saved.shelf.inks[0].name).toBe('reed green')
     expect(saved.progress).toEqual([
       { lesson: 'tack', step: 'two', records: { one: { done: true, misses: 0, hints: 1 } } },

@@ -1,0 +1,80 @@
+/** A session as it is saved, and taken up again: for links, scenes, files and drafts alike. */
+import type { Problem } from '../press/check-setup.ts'
+import { unitsIn } from '../press/patches.ts'
+import { deskOf } from './desk.ts'
+import { measureIn } from './measures.ts'
+import type { Saved } from './saved.ts'
+import { nothingSaved } from './saved.ts'
+import type { Session } from './session.ts'
+import { trialsOf } from './trials.ts'
+import type { Quantity, UnitName } from './unit-names.ts'
+import { unitNames } from './unit-names.ts'
+import type { ViewState } from './view-state.ts'
+import { writeSetUp } from './write-setup.ts'
+
+/** What is looked at; what is as it opens is left out. */
+export function viewOf({ look, playback, patch, setUp }: Session): ViewState {
+  const units = setUp.inks.length
+  const measures = Object.values(look.measures).map(({ unit }) => unit)
+  const isOwn = Object.values(unitNames).every((names, index) => names[0] === measures[index])
+  const printing = unitsIn(patch, units)
+  return {
+    ...(look.view === 'bench' ? {} : { view: look.view }),
+    ...(printing.length === units ? {} : { patch: printing }),
+    ...(playback.unit === units - 1 ? {} : { unit: playback.unit }),
+    ...(look.face === 'ink' ? {} : { face: look.face }),
+    ...(isOwn ? {} : { measures }),
+  }
+}
+
+/** Looks at the set-up in force as `view` says; what it leaves out is as it opens, but units of measure stay as they are. */
+export async function showView(session: Session, view: ViewState): Promise<void> {
+  const { inks } = session.setUp
+  const { patch } = view
+  const leftOut = patch ? inks.filter((_, unit) => !patch.includes(unit)).map(({ name }) => name) : []
+  session.lookWith({ view: view.view ?? 'bench', face: view.face ?? 'ink', leftOut })
+  session.play({ kind: 'look at unit', unit: view.unit ?? inks.length - 1 })
+  for (const unit of view.measures ?? []) await showIn(session, unit)
+}
+
+async function showIn(session: Session, name: UnitName): Promise<void> {
+  const quantity = (Object.keys(unitNames) as Quantity[]).find((each) =>
+    (unitNames[each] as readonly UnitName[]).includes(name),
+  )
+  const measure = await measureIn(name)
+  if (quantity) session.lookWith({ measures: { ...session.look.measures, [quantity]: measure } })
+}
+
+/** The session with what is kept beside it: the scenes of a lecture, lessons' progress and a person's settings. */
+export function snapshot(
+  session: Session,
+  beside: Partial<Pick<Saved, 'scenes' | 'progress' | 'settings'>> = {},
+): Saved {
+  const { setUp } = session
+  const { readings, file: readingsFile, shelf } = deskOf(session).state
+  return {
+    ...nothingSaved,
+    setUp,
+    view: viewOf(session),
+    trials: trialsOf(session).list,
+    readings,
+    readingsFile,
+    shelf,
+    ...beside,
+  }
+}
+
+/**
+ * Takes up what was saved of the session, all of it in place of what is there; what was not saved stays. Returns what the
+ * bench refused, and why.
+ */
+export async function restore(session: Session, saved: Saved): Promise<Problem[]> {
+  const { setUp, view, trials, readings, readingsFile, shelf } = saved
+  const problems = setUp ? session.change({ kind: 'load', given: writeSetUp(setUp) }) : []
+  if (setUp && problems.length === 0) await showView(session, view)
+  if (trials.length > 0) trialsOf(session).take(trials)
+  const desk = deskOf(session)
+  if (readings.length > 0 || readingsFile) desk.set({ readings, file: readingsFile })
+  if (shelf.inks.length + shelf.papers.length + shelf.presses.length > 0) desk.set({ shelf })
+  return problems
+}
