@@ -59,7 +59,11 @@ export async function rankInWorkers(task: RankingTask, options: PoolOptions): Pr
           if (signal?.aborted) return
           if (message.kind === 'batch') {
             done += ordersIn(message.batch)
-            onBatch(message.batch, done, all)
+            try {
+              onBatch(message.batch, done, all)
+            } catch (error) {
+              reject(error)
+            }
             return
           }
           solved += message.solved

@@ -117,6 +117,17 @@ describe('a ranking in workers', () => {
   })
 })
 
+describe('a listener that fails', () => {
+  it('fails the ranking, and no worker is left', async () => {
+    const { spawn, alive } = workersHere()
+    const onBatch = () => {
+      throw new Error('no room')
+    }
+    await expect(rankInWorkers(task, { spawn, workers: 2, onBatch })).rejects.toThrow('no room')
+    expect(alive()).toBe(0)
+  })
+})
+
 describe('a worker of a browser', () => {
   it('is a module beside this one, and passes messages and errors on', async () => {
     const made: { url: URL; type: string }[] = []
