@@ -24,6 +24,8 @@ const entrySchema = v.object({
 const prefix = 'tackstair lesson '
 const ownPrefix = 'tackstair own lesson '
 const nameKey = 'tackstair learner'
+const writingKey = 'tackstair lesson being written'
+const openKey = 'tackstair open lesson'
 
 export interface KeptLesson {
   progress: unknown
@@ -96,6 +98,24 @@ export class Learning {
     this.#write(nameKey, name === '' ? null : name)
   }
 
+  /** Text of the lesson being written; empty where there is none. */
+  get writing(): string {
+    return this.#read(writingKey) ?? ''
+  }
+
+  set writing(text: string) {
+    this.#write(writingKey, text === '' ? null : text)
+  }
+
+  /** Key of the lesson that is open; empty where the list is. */
+  get open(): string {
+    return this.#read(openKey) ?? ''
+  }
+
+  set open(key: string) {
+    this.#write(openKey, key === '' ? null : key)
+  }
+
   /** Calls `listener` after every change; returns what ends that. */
   subscribe(listener: () => void): () => void {
     this.#listeners.add(listener)
@@ -136,9 +156,16 @@ export class Learning {
   }
 }
 
+const ownMark = 'own '
+
 /** The key of a lesson that is not of the course, which may bear the same id as one that is. */
 export function ownKey(id: string): string {
-  return `own ${id}`
+  return ownMark + id
+}
+
+/** The id in the key of a lesson of one's own; null for a lesson of the course. */
+export function ownIdIn(key: string): string | null {
+  return key.startsWith(ownMark) ? key.slice(ownMark.length) : null
 }
 
 function parse(text: string | null): unknown {

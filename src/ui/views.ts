@@ -14,6 +14,15 @@ export const views: readonly View[] = [
   { name: 'bench', label: 'page.bench', element: 'tack-bench', load: () => import('./bench.ts') },
   { name: 'strip', label: 'page.strip', element: 'tack-strip-view', load: () => import('./strip/strip-view.ts') },
   {
+    name: 'lessons',
+    label: 'page.lessons',
+    element: 'tack-lessons-view',
+    load: () => import('./lessons/lessons-view.ts'),
+  },
+  { name: 'orders', label: 'page.orders', element: 'tack-orders-view', load: () => import('./orders/orders-view.ts') },
+  { name: 'trials', label: 'page.trials', element: 'tack-trials-view', load: () => import('./trials/trials-view.ts') },
+  { name: 'run chart', label: 'page.run', element: 'tack-run-view', load: () => import('./run/run-view.ts') },
+  {
     name: 'glossary',
     label: 'page.glossary',
     element: 'tack-glossary-view',

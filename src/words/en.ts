@@ -3,6 +3,8 @@ import { bench } from './en/bench.ts'
 import { cautions } from './en/cautions.ts'
 import { drills } from './en/drills.ts'
 import { instruments } from './en/instruments.ts'
+import { lesson } from './en/lesson.ts'
+import { lessons } from './en/lessons.ts'
 import { link } from './en/link.ts'
 import { measure } from './en/measure.ts'
 import { nip } from './en/nip.ts'
@@ -21,6 +23,8 @@ export const en = {
   ...cautions,
   ...drills,
   ...instruments,
+  ...lesson,
+  ...lessons,
   ...link,
   ...measure,
   ...nip,

@@ -1,0 +1,45 @@
+/** The lessons that come with the program, as texts, and how a lesson of unknown origin is read beside them. */
+import * as v from 'valibot'
+import courseText from '../../../lessons/course.yaml?raw'
+import readme from '../../../lessons/README.md?raw'
+import type { TextOf } from '../../lesson/check-course.ts'
+import { checkInCourse, lessonFile, readCourse } from '../../lesson/check-course.ts'
+import type { CheckedLesson } from '../../lesson/check-lesson.ts'
+import type { Course } from '../../lesson/course.ts'
+import type { Lesson } from '../../lesson/lesson.ts'
+import { lessonSchema } from '../../lesson/lesson.ts'
+import { readSource } from '../../lesson/source.ts'
+
+const texts = import.meta.glob<string>('../../../lessons/*.lesson.yaml', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+})
+
+export const course: Course = readCourse(courseText).course ?? { format: 1, title: '', everyday: [], lessons: [] }
+
+/** Text of a lesson of the course. */
+export function lessonText(id: string): string {
+  return texts[`../../../lessons/${lessonFile(id)}`]
+}
+
+const textOf: TextOf = (file) => texts[`../../../lessons/${file}`] ?? { problem: `there is no ${file}` }
+
+const read = new Map<string, Lesson>()
+
+/** A lesson of the course; its text has been proved by the tests, so only its fields are read. */
+export function courseLesson(id: string): Lesson {
+  let lesson = read.get(id)
+  if (!lesson) read.set(id, (lesson = v.parse(lessonSchema, readSource(lessonText(id)).value)))
+  return lesson
+}
+
+/** Everything the checker says of a text, which may be anything. */
+export function checked(text: string): CheckedLesson {
+  return checkInCourse(course, text, textOf)
+}
+
+/** A whole small lesson to start writing from: the one in the guide for authors, which the tests check. */
+export function exampleText(): string {
+  return /```yaml\n([^]*?)```/.exec(readme)?.[1] ?? ''
+}

@@ -1,0 +1,148 @@
+/** The bench as it stands beside a lesson: only what the lesson shows, one picture at a time where room is short. */
+import { css, html, nothing } from 'lit'
+import type { Control } from '../../lesson/control.ts'
+import type { ChooseEvent } from '../choice.ts'
+import '../choice.ts'
+import { runClock } from '../clock.ts'
+import '../ink-ladder.ts'
+import '../line-picture.ts'
+import '../loupe-panel.ts'
+import '../paper-panel.ts'
+import '../press-panel.ts'
+import '../reading-switch.ts'
+import '../readings-strip.ts'
+import { say } from '../say.ts'
+import '../section-panel.ts'
+import { SessionElement } from '../session-element.ts'
+import { sharedStyles } from '../shared-styles.ts'
+import '../telling.ts'
+import '../transport.ts'
+
+const pictures = ['section', 'loupe', 'line'] as const
+
+const ofPaper: readonly Control[] = ['paper', 'surface strength', 'absorbency']
+const ofPress: readonly Control[] = ['kind', 'speed', 'interval', 'temperature', 'dampening', 'waterless']
+
+export class LessonBench extends SessionElement {
+  static override properties = { show: { attribute: false }, _picture: { state: true } }
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        container-type: inline-size;
+      }
+      .bench {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 8px;
+      }
+      .panel {
+        position: relative;
+        padding: 8px 12px;
+        border-radius: var(--corner);
+        background: var(--panel);
+      }
+      .settings,
+      .results {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 8px;
+        align-content: start;
+      }
+      .pictures {
+        display: grid;
+        gap: 4px;
+      }
+      .head {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 4px 16px;
+        align-items: center;
+        justify-content: space-between;
+      }
+      tack-section-panel,
+      tack-loupe-panel,
+      tack-line-picture {
+        height: 320px;
+      }
+      tack-telling {
+        grid-template-columns: minmax(0, 1fr);
+      }
+      @container (min-width: 800px) {
+        .bench {
+          grid-template-columns: minmax(368px, 2fr) minmax(0, 3fr);
+          align-items: start;
+        }
+        tack-section-panel,
+        tack-loupe-panel,
+        tack-line-picture {
+          height: clamp(260px, 44dvh, 520px);
+        }
+      }
+    `,
+  ]
+
+  /** controls the lesson shows; all where undefined */
+  declare show: readonly Control[] | undefined
+  declare _picture: string
+  #stopClock: (() => void) | undefined
+
+  constructor() {
+    super()
+    this._picture = 'section'
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#stopClock = runClock(this.session)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#stopClock?.()
+  }
+
+  override render() {
+    const { session } = this
+    return html`<div class="bench">
+      <div class="settings" role="group" aria-label=${say('bench.settings')}>
+        ${
+          this.#shows(['sheet'])
+            ? html`<tack-reading-switch class="panel" .session=${session}></tack-reading-switch>`
+            : nothing
+        }
+        <tack-ink-ladder class="panel" .session=${session}></tack-ink-ladder>
+        ${this.#shows(ofPaper) ? html`<tack-paper-panel class="panel" .session=${session}></tack-paper-panel>` : nothing}
+        ${this.#shows(ofPress) ? html`<tack-press-panel class="panel" .session=${session}></tack-press-panel>` : nothing}
+        <tack-transport class="panel" .session=${session}></tack-transport>
+      </div>
+      <div class="results">
+        <div class="panel pictures" role="group" aria-label=${say('bench.pictures')}>
+          <tack-choice
+            .legend=${say('bench.picture')}
+            .options=${pictures.map((value) => ({ value, label: say(`bench.${value}`) }))}
+            .value=${this._picture}
+            @choose=${(event: ChooseEvent) => (this._picture = event.value)}
+          ></tack-choice>
+          ${this.#picture()}
+        </div>
+        <tack-readings-strip class="panel" .session=${session}></tack-readings-strip>
+        <tack-telling class="panel" .session=${session}></tack-telling>
+      </div>
+    </div>`
+  }
+
+  #picture() {
+    const { session } = this
+    if (this._picture === 'loupe') return html`<tack-loupe-panel .session=${session}></tack-loupe-panel>`
+    if (this._picture === 'line') return html`<tack-line-picture .session=${session}></tack-line-picture>`
+    return html`<tack-section-panel .session=${session}></tack-section-panel>`
+  }
+
+  #shows(controls: readonly Control[]): boolean {
+    const { show } = this
+    return show === undefined || controls.some((control) => show.includes(control))
+  }
+}
+
+customElements.define('tack-lesson-bench', LessonBench)

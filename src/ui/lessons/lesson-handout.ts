@@ -1,0 +1,155 @@
+/** A printable sheet of a lesson: what to do, figures to label, blanks, and the answers on a page of their own. */
+import { LitElement, css, html, nothing } from 'lit'
+import { handoutOf } from '../../lesson/handout.ts'
+import type { Lesson } from '../../lesson/lesson.ts'
+import { cautions } from '../../words/en/cautions.ts'
+import { say } from '../say.ts'
+import { sharedStyles } from '../shared-styles.ts'
+import { lessonStyles } from './lesson-styles.ts'
+import { proseLine, proseView } from './prose-view.ts'
+import { sectionFigure } from './section-figure.ts'
+
+export class LessonHandout extends LitElement {
+  static override properties = { lesson: { attribute: false } }
+  static override styles = [
+    sharedStyles,
+    lessonStyles,
+    css`
+      :host {
+        max-width: 820px;
+      }
+      article {
+        display: grid;
+        gap: 12px;
+        margin-top: 8px;
+        padding: 24px 32px;
+        background: #ffffff;
+        color: #1c1b1a;
+      }
+      article + article {
+        break-before: page;
+      }
+      article a {
+        color: inherit;
+      }
+      .prose-text {
+        font-size: 15px;
+        line-height: 21px;
+      }
+      ol.steps,
+      ol.blanks {
+        display: grid;
+        gap: 10px;
+        padding-left: 28px;
+        list-style: decimal;
+      }
+      ul.boxes {
+        padding-left: 4px;
+        list-style: '☐ ';
+      }
+      ul.boxes li {
+        padding-left: 4px;
+      }
+      .steps > li,
+      figure {
+        break-inside: avoid;
+      }
+      figure {
+        margin: 0;
+      }
+      figure svg {
+        width: 100%;
+        border: 1px solid #b9b2a6;
+      }
+      .small {
+        font-size: 13px;
+        line-height: 18px;
+      }
+      @media (max-width: 600px) {
+        article {
+          padding: 16px;
+        }
+      }
+      @media print {
+        .on-screen {
+          display: none;
+        }
+        article {
+          padding: 0;
+        }
+      }
+    `,
+  ]
+
+  declare lesson: Lesson
+
+  override render() {
+    const { title, objectives, intro, steps, figures, blanks, answers, cautions: ids, sources } = handoutOf(this.lesson)
+    return html`
+      <div class="row on-screen">
+        <button type="button" class="main" @click=${() => window.print()}>${say('lessons.print')}</button>
+        <button type="button" @click=${() => this.dispatchEvent(new Event('list'))}>${say('lessons.all')}</button>
+      </div>
+      <article>
+        <p class="small">${say('lessons.nameLine')}</p>
+        <h2 tabindex="-1">${title}</h2>
+        ${intro === undefined ? nothing : html`<div class="prose-text">${proseView(intro)}</div>`}
+        <h3>${say('lessons.aimsHead')}</h3>
+        <ul class="boxes">
+          ${objectives.map((each) => html`<li>${each}</li>`)}
+        </ul>
+        <h3>${say('lessons.stepsHead')}</h3>
+        <ol class="steps">
+          ${steps.map(
+            ({ text, choices }) =>
+              html`<li>
+                <div class="prose-text">${proseView(text)}</div>
+                ${
+                  choices.length > 0
+                    ? html`<ul class="boxes">
+                        ${choices.map((choice) => html`<li>${proseLine(choice)}</li>`)}
+                      </ul>`
+                    : nothing
+                }
+              </li>`,
+          )}
+        </ol>
+        ${figures.map(
+          ({ bench, caption }, at) =>
+            html`<figure>
+              ${sectionFigure(bench)}
+              <figcaption>${say('lessons.figure', { figure: at + 1, caption })}</figcaption>
+            </figure>`,
+        )}
+        ${
+          blanks.length > 0
+            ? html`<h3>${say('lessons.blanksHead')}</h3>
+                <ol class="blanks">
+                  ${blanks.map((blank) => html`<li>${proseLine(blank)}</li>`)}
+                </ol>`
+            : nothing
+        }
+        <h3>${say('lessons.cautionsHead')}</h3>
+        ${ids.map((id) => html`<p class="small">${cautions[id]}</p>`)}
+        <h3>${say('lessons.sourcesHead')}</h3>
+        ${sources.map((source) => html`<p class="small">${source}</p>`)}
+      </article>
+      ${
+        answers.length > 0
+          ? html`<article>
+              <h2>${say('lessons.answersHead', { title })}</h2>
+              <ol class="blanks">
+                ${answers.map((answer) => html`<li>${proseLine(answer)}</li>`)}
+              </ol>
+            </article>`
+          : nothing
+      }
+    `
+  }
+
+  override firstUpdated(): void {
+    this.renderRoot.querySelector('h2')?.focus()
+  }
+}
+
+customElements.define('tack-lesson-handout', LessonHandout)

@@ -1,0 +1,142 @@
+/**
+ * One lesson being done on the session's bench: which step is open, what has been handed in, and what is kept of it. The
+ * runner draws it; nothing in here knows of a page.
+ */
+import type { Control } from '../../lesson/control.ts'
+import { controls } from '../../lesson/control.ts'
+import type { Lesson } from '../../lesson/lesson.ts'
+import type { Progress } from '../../lesson/progress.ts'
+import { askHint, begin, currentStep, goBack, goOn, handIn, recordOf, resume, retry } from '../../lesson/progress.ts'
+import { openControls, startOf } from '../../lesson/replay.ts'
+import type { Answer, Step } from '../../lesson/step.ts'
+import { openStep, walk } from '../../lesson/walk.ts'
+import type { Bench } from '../../lesson/bench.ts'
+import type { Learning } from '../../session/learning.ts'
+import { benchNow, putOnBench } from '../../session/lesson-bench.ts'
+import type { Session } from '../../session/session.ts'
+import type { Missed } from './outcome.ts'
+
+export class LessonPlay {
+  readonly lesson: Lesson
+  readonly #session: Session
+  readonly #learning: Learning | null
+  readonly #key: string
+  #progress: Progress
+  /** the bench as the open step found it; unknown after a reload */
+  #opened: Bench | null = null
+  #missed: Missed | null = null
+  /** what was kept last, so that only changes are written */
+  #kept: { progress: Progress; setUp: unknown; leftOut: unknown } | null = null
+
+  /** Without `learning` nothing is kept, as in an author's preview. */
+  constructor(lesson: Lesson, session: Session, key: string, learning: Learning | null, before?: LessonPlay) {
+    this.lesson = lesson
+    this.#session = session
+    this.#learning = learning
+    this.#key = key
+    const kept = learning?.lesson(key)
+    const place = before ? before.progress : kept?.progress
+    this.#progress = resume(lesson, place) ?? begin(lesson)
+    if (kept?.bench) putOnBench(session, kept.bench)
+    else if (!before) this.#openAsAuthor()
+  }
+
+  /** The same place in another version of the lesson, as while it is being written; the bench stays as it is. */
+  static inPlaceOf(before: LessonPlay, lesson: Lesson): LessonPlay {
+    return new LessonPlay(lesson, before.#session, before.#key, null, before)
+  }
+
+  get progress(): Progress {
+    return this.#progress
+  }
+
+  get step(): Step {
+    return currentStep(this.lesson, this.#progress)
+  }
+
+  get index(): number {
+    return this.lesson.steps.indexOf(this.step)
+  }
+
+  get missed(): Missed | null {
+    return this.#missed
+  }
+
+  /** Controls that the lesson keeps as they are. */
+  get closed(): readonly Control[] {
+    const open = openControls(this.lesson)
+    return controls.filter((control) => !open.includes(control))
+  }
+
+  goOn(): void {
+    const before = this.step
+    this.#turnTo(goOn(this.lesson, this.#progress))
+    const { changes } = this.step
+    if (this.step === before || recordOf(this.#progress, this.step.id).done) return
+    if (changes) putOnBench(this.#session, openStep(benchNow(this.#session), changes))
+    this.#opened = benchNow(this.#session)
+  }
+
+  goBack(): void {
+    this.#turnTo(goBack(this.lesson, this.#progress))
+  }
+
+  /** Any step, on the bench as the author's own way leads there. */
+  jumpTo(step: string): void {
+    this.#turnTo({ ...this.#progress, step })
+    this.#openAsAuthor()
+  }
+
+  startAgain(): void {
+    this.#turnTo(begin(this.lesson))
+    this.#missed = null
+    this.#openAsAuthor()
+  }
+
+  handIn(answer?: Answer): void {
+    const bench = benchNow(this.#session)
+    const { progress, verdict } = handIn(this.lesson, this.#progress, bench, answer)
+    this.#progress = progress
+    this.#missed = verdict && !verdict.met ? { verdict, bench } : null
+  }
+
+  askHint(): void {
+    this.#progress = askHint(this.lesson, this.#progress)
+  }
+
+  /** The step is open again, and the bench as it was when the step began. */
+  retry(): void {
+    this.#progress = retry(this.lesson, this.#progress)
+    this.#missed = null
+    this.setBack()
+  }
+
+  setBack(): void {
+    if (this.#opened) putOnBench(this.#session, this.#opened)
+    else this.#openAsAuthor()
+  }
+
+  /** Writes down where the learner stands, if anything has changed. */
+  keep(): void {
+    const { setUp, look } = this.#session
+    const now = { progress: this.#progress, setUp, leftOut: look.leftOut }
+    const kept = this.#kept
+    if (kept && kept.progress === now.progress && kept.setUp === setUp && kept.leftOut === look.leftOut) return
+    this.#kept = now
+    this.#learning?.keep(this.#key, this.#progress, benchNow(this.#session))
+  }
+
+  #turnTo(progress: Progress): void {
+    if (progress.step !== this.#progress.step) {
+      this.#opened = null
+      this.#missed = null
+    }
+    this.#progress = progress
+  }
+
+  #openAsAuthor(): void {
+    const station = walk(this.lesson).find(({ step }) => step === this.#progress.step)
+    putOnBench(this.#session, station?.opens ?? startOf(this.lesson))
+    this.#opened = benchNow(this.#session)
+  }
+}

@@ -1,0 +1,175 @@
+/** What came of a lesson, to print or save. The name is optional and stays on the computer. */
+import { LitElement, css, html, nothing } from 'lit'
+import type { Lesson } from '../../lesson/lesson.ts'
+import type { Progress } from '../../lesson/progress.ts'
+import type { Learning } from '../../session/learning.ts'
+import { say } from '../say.ts'
+import { sharedStyles } from '../shared-styles.ts'
+import { saveText } from '../strip/save-text.ts'
+import { lessonStyles } from './lesson-styles.ts'
+import { resultHead, resultLines, resultText, stepLines } from './results-lines.ts'
+
+export class LessonResults extends LitElement {
+  static override properties = {
+    lesson: { attribute: false },
+    progress: { attribute: false },
+    learning: { attribute: false },
+    next: { attribute: false },
+    _name: { state: true },
+  }
+  static override styles = [
+    sharedStyles,
+    lessonStyles,
+    css`
+      :host {
+        display: grid;
+        gap: 12px;
+        max-width: 760px;
+        padding: 16px 20px;
+        border-radius: var(--corner);
+        background: var(--panel);
+      }
+      dl {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr) auto;
+        gap: 4px 24px;
+        font-size: 17px;
+      }
+      dd {
+        font-weight: 650;
+      }
+      label input {
+        width: 260px;
+        max-width: 100%;
+        padding: 0 8px;
+      }
+      .scroll {
+        overflow-x: auto;
+      }
+      .named:empty {
+        display: none;
+      }
+      @media screen {
+        .on-paper {
+          display: none;
+        }
+      }
+      @media print {
+        :host {
+          padding: 0;
+          background: none;
+        }
+        .on-screen {
+          display: none;
+        }
+      }
+    `,
+  ]
+
+  declare lesson: Lesson
+  declare progress: Progress
+  declare learning: Learning
+  /** the lesson after this one */
+  declare next: Lesson | null
+  declare _name: string
+
+  constructor() {
+    super()
+    this._name = ''
+    this.next = null
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this._name = this.learning.name
+  }
+
+  override render() {
+    const { lesson, progress, next } = this
+    const date = today()
+    return html`
+      <h2 tabindex="-1">${say('lessons.results', { title: lesson.title })}</h2>
+      <p class="on-paper">
+        ${this._name === '' ? nothing : html`${say('lessons.namedResult', { name: this._name })}<br />`}
+        ${say('lessons.dateResult', { date })}
+      </p>
+      <p>${resultHead(lesson, progress)}</p>
+      <dl>
+        ${resultLines(lesson, progress).map(
+          ({ label, value }) =>
+            html`<dt>${label}</dt>
+              <dd>${value}</dd>`,
+        )}
+      </dl>
+      <p class="note on-screen">${say('lessons.misread')}</p>
+      <div class="on-screen row">
+        <label class="row"
+          >${say('lessons.name')}
+          <input type="text" autocomplete="off" maxlength="80" .value=${this._name} @input=${this.#rename} />
+        </label>
+        <span class="note">${say('lessons.nameStays')}</span>
+      </div>
+      <div class="row on-screen">
+        ${
+          next
+            ? html`<button type="button" class="main" @click=${() => this.#tell('next')}>
+                ${say('lessons.nextLesson', { title: next.title })}
+              </button>`
+            : nothing
+        }
+        <button type="button" @click=${() => window.print()}>${say('lessons.print')}</button>
+        <button type="button" @click=${() => this.#save(date)}>${say('lessons.save')}</button>
+        <button type="button" @click=${() => this.#tell('back')}>${say('lessons.backToLesson')}</button>
+        <button type="button" @click=${() => this.#tell('list')}>${say('lessons.all')}</button>
+      </div>
+      <h3>${say('lessons.stepTable')}</h3>
+      <div class="scroll" tabindex="0" role="region" aria-label=${say('lessons.stepTable')}>
+        <table>
+          <thead>
+            <tr>
+              ${(['stepHead', 'kindHead', 'stateHead', 'triesHead', 'hintsHead'] as const).map(
+                (head) => html`<th scope="col">${say(`lessons.${head}`)}</th>`,
+              )}
+            </tr>
+          </thead>
+          <tbody>
+            ${stepLines(lesson, progress).map(
+              ({ step, kind, state, misses, hints }) =>
+                html`<tr>
+                  <th scope="row">${step}</th>
+                  <td>${kind}</td>
+                  <td>${state}</td>
+                  <td>${misses}</td>
+                  <td>${hints}</td>
+                </tr>`,
+            )}
+          </tbody>
+        </table>
+      </div>
+    `
+  }
+
+  override firstUpdated(): void {
+    this.renderRoot.querySelector('h2')?.focus()
+  }
+
+  #rename(event: Event): void {
+    this._name = (event.target as HTMLInputElement).value
+    this.learning.name = this._name.trim()
+  }
+
+  #save(date: string): void {
+    const { lesson, progress } = this
+    saveText(`${lesson.id}-results.txt`, 'text/plain', resultText(lesson, progress, this._name.trim(), date))
+  }
+
+  #tell(type: string): void {
+    this.dispatchEvent(new Event(type))
+  }
+}
+
+function today(): string {
+  return new Intl.DateTimeFormat('en', { dateStyle: 'long' }).format(new Date())
+}
+
+customElements.define('tack-lesson-results', LessonResults)

@@ -1,0 +1,268 @@
+/** The lesson beside the bench: one step at a time, and what the bench showed once it is handed in. */
+import type { PropertyDeclarations, PropertyValues } from 'lit'
+import { css, html, nothing } from 'lit'
+import { isQuestion } from '../../lesson/expectation.ts'
+import type { Glossary } from '../../lesson/language.ts'
+import { glossaryFor } from '../../lesson/language.ts'
+import { mayGoOn, recordOf } from '../../lesson/progress.ts'
+import type { Step } from '../../lesson/step.ts'
+import { cautions } from '../../words/en/cautions.ts'
+import { say } from '../say.ts'
+import { SessionElement } from '../session-element.ts'
+import { sharedStyles } from '../shared-styles.ts'
+import type { HandInEvent } from './answer-form.ts'
+import './answer-form.ts'
+import './instructor-panel.ts'
+import type { InstructorWish } from './instructor-panel.ts'
+import type { LessonPlay } from './lesson-play.ts'
+import { lessonStyles } from './lesson-styles.ts'
+import { outcomeView } from './outcome.ts'
+import { proseView } from './prose-view.ts'
+
+export class LessonRunner extends SessionElement {
+  static override properties: PropertyDeclarations = {
+    ...SessionElement.properties,
+    play: { attribute: false },
+    wish: { state: true },
+  }
+  static override styles = [
+    sharedStyles,
+    lessonStyles,
+    css`
+      :host {
+        display: grid;
+        gap: 12px;
+        align-content: start;
+      }
+      progress {
+        width: 100%;
+        height: 6px;
+        accent-color: var(--accent);
+      }
+      .kind {
+        color: var(--soft);
+        font-size: 15px;
+      }
+      .words {
+        border-color: var(--accent);
+      }
+      .words > * + *,
+      .told > * + * {
+        margin-top: 6px;
+      }
+      .told {
+        border-color: var(--graphite);
+        background: var(--field);
+        font-size: 16px;
+      }
+      .hints {
+        padding-left: 20px;
+        list-style: decimal;
+      }
+      .moves {
+        justify-content: space-between;
+        padding-top: 12px;
+        border-top: 1px solid var(--line);
+      }
+      .note {
+        font-size: 15px;
+      }
+      div:empty {
+        display: none;
+      }
+    `,
+  ]
+
+  declare play: LessonPlay
+  declare protected wish: InstructorWish
+  #shownStep: Step | null = null
+
+  constructor() {
+    super()
+    this.wish = { hideFeedback: false, showNotes: false }
+  }
+
+  override willUpdate(changed: PropertyValues): void {
+    if (changed.has('play')) this.#shownStep = null
+  }
+
+  override render() {
+    const { lesson, progress, step, index, missed } = this.play
+    const glossary = glossaryFor(lesson)
+    const { length } = lesson.steps
+    const place = say('lessons.step', { step: index + 1, steps: length })
+    return html`
+      <div>
+        <p class="kind">${lesson.title}</p>
+        <h2 tabindex="-1">${place}: ${say(`lessons.stepKind.${step.kind}`)}</h2>
+      </div>
+      <progress max=${length} .value=${index + 1} aria-label=${place}></progress>
+      <div class="prose-text">${proseView(step.text, glossary)}</div>
+      ${this.#words(step, glossary)} ${this.#cautions(step)} ${this.#task(step, glossary)}
+      <div role="status">${this.#outcome(outcomeView(lesson, progress, step, missed, glossary))}</div>
+      ${this.#moves(step)}
+      ${
+        this.wish.showNotes && step.note !== undefined
+          ? html`<section class="set-off note">
+              <h3>${say('lessons.note')}</h3>
+              ${proseView(step.note)}
+            </section>`
+          : nothing
+      }
+      <tack-instructor-panel
+        .lesson=${lesson}
+        .step=${step.id}
+        .wish=${this.wish}
+        @wish=${(event: CustomEvent<InstructorWish>) => (this.wish = event.detail)}
+        @jump=${(event: CustomEvent<string>) => this.#do(() => this.play.jumpTo(event.detail))}
+        @start-again=${() => this.#do(() => this.play.startAgain())}
+      ></tack-instructor-panel>
+    `
+  }
+
+  override updated(): void {
+    this.play.keep()
+    const { step } = this.play
+    if (this.#shownStep && this.#shownStep.id !== step.id) {
+      this.renderRoot.querySelector('h2')?.focus()
+      this.dispatchEvent(new Event('turned', { bubbles: true, composed: true }))
+    }
+    this.#shownStep = step
+  }
+
+  focusStep(): void {
+    this.renderRoot.querySelector('h2')?.focus()
+  }
+
+  /** Each term that the step explains, with its sentence. */
+  #words({ explains = [] }: Step, glossary: Glossary) {
+    const entries = explains.flatMap((id) => (Object.hasOwn(glossary, id) ? [glossary[id]] : []))
+    if (entries.length === 0) return nothing
+    return html`<section class="set-off words" aria-label=${say('lessons.words')}>
+      ${entries.map(({ term, sentence }) => html`<p><strong>${term}</strong>: ${sentence}</p>`)}
+    </section>`
+  }
+
+  /** Those of the whole lesson stand at its first step. */
+  #cautions(step: Step) {
+    const first = this.play.index === 0 ? this.play.lesson.cautions : []
+    const ids = [...new Set([...(step.cautions ?? []), ...first])]
+    if (ids.length === 0) return nothing
+    return html`<section class="set-off">
+      <h3>${say('lessons.caution')}</h3>
+      ${ids.map((id) => html`<p>${cautions[id]}</p>`)}
+    </section>`
+  }
+
+  #task(step: Step, glossary: Glossary) {
+    if (step.kind === 'say') return nothing
+    const record = recordOf(this.play.progress, step.id)
+    const question = step.kind === 'predict' ? step : step.expect.find(isQuestion)
+    const hints = step.kind === 'predict' ? [] : (step.hints ?? [])
+    const waits = this.session.printing !== null
+    return html`
+      ${
+        question
+          ? html`<tack-answer-form
+              .question=${question}
+              .given=${record.answer}
+              .fixed=${record.done || waits}
+              @hand-in=${(event: HandInEvent) => this.#do(() => this.play.handIn(event.answer))}
+            ></tack-answer-form>`
+          : nothing
+      }
+      ${
+        !question && !record.done
+          ? html`<div class="row">
+              <button type="button" class="main" ?disabled=${waits} @click=${() => this.#do(() => this.play.handIn())}>
+                ${say('lessons.check')}
+              </button>
+            </div>`
+          : nothing
+      }
+      ${waits ? html`<p class="note">${say('lessons.waitForSheet')}</p>` : nothing}
+      ${hints.length > 0 && !record.done ? this.#hints(hints, record.hints, glossary) : nothing}
+    `
+  }
+
+  #hints(hints: readonly string[], shown: number, glossary: Glossary) {
+    return html`<div aria-live="polite">
+        ${
+          shown > 0
+            ? html`<section class="set-off" aria-label=${say('lessons.hints')}>
+                <ol class="hints">
+                  ${hints.slice(0, shown).map((hint) => html`<li>${proseView(hint, glossary)}</li>`)}
+                </ol>
+              </section>`
+            : nothing
+        }
+      </div>
+      <div class="row">
+        <button
+          type="button"
+          aria-disabled=${shown >= hints.length}
+          @click=${() => this.#do(() => this.play.askHint())}
+        >
+          ${shown < hints.length ? say('lessons.hint', { shown, all: hints.length }) : say('lessons.noMoreHints')}
+        </button>
+      </div>`
+  }
+
+  #outcome(told: ReturnType<typeof outcomeView>) {
+    const { step } = this.play
+    if (told === nothing || step.kind === 'predict' || !this.wish.hideFeedback) return told
+    return html`<p class="set-off">${say('lessons.feedbackHidden')}</p>`
+  }
+
+  #moves(step: Step) {
+    const { lesson, progress, index } = this.play
+    const record = recordOf(progress, step.id)
+    const may = mayGoOn(lesson, progress)
+    const last = index === lesson.steps.length - 1
+    const asked = step.kind === 'do' || step.kind === 'expect'
+    return html`<div class="row moves">
+        <button type="button" ?disabled=${index === 0} @click=${() => this.#do(() => this.play.goBack())}>
+          ${say('lessons.back')}
+        </button>
+        <button
+          type="button"
+          class="main"
+          ?disabled=${!may}
+          aria-describedby=${may ? nothing : 'when'}
+          @click=${() => this.#next(last)}
+        >
+          ${say(last ? 'lessons.toResults' : 'lessons.next')}
+        </button>
+      </div>
+      ${may ? nothing : html`<p id="when" class="note">${say('lessons.nextWhenDone')}</p>`}
+      ${
+        asked
+          ? html`<div class="row">
+              ${
+                record.done
+                  ? html`<button type="button" class="plain" @click=${() => this.#do(() => this.play.retry())}>
+                      ${say('lessons.tryAgain')}
+                    </button>`
+                  : html`<button type="button" class="plain" @click=${() => this.#do(() => this.play.setBack())}>
+                      ${say('lessons.setBack')}
+                    </button>`
+              }
+            </div>`
+          : nothing
+      }`
+  }
+
+  #next(last: boolean): void {
+    this.#do(() => this.play.goOn())
+    if (!last) return
+    this.play.keep()
+    this.dispatchEvent(new Event('results', { bubbles: true, composed: true }))
+  }
+
+  #do(move: () => void): void {
+    move()
+    this.requestUpdate()
+  }
+}
+
+customElements.define('tack-lesson-runner', LessonRunner)

@@ -1,0 +1,101 @@
+/** Where lesson and bench stand: side by side where there is room, the lesson as a sheet from below on a phone. */
+import { css } from 'lit'
+
+export const lessonsViewStyles = css`
+  :host {
+    position: relative;
+    padding: 8px;
+  }
+  .drop,
+  .refused {
+    display: grid;
+    gap: 8px;
+    margin-bottom: 8px;
+    padding: 12px 16px;
+    border: 2px solid var(--accent);
+    border-radius: var(--corner);
+    background: var(--accent-ground);
+  }
+  .problems {
+    display: grid;
+    gap: 4px;
+    padding-left: 20px;
+    font-size: 15px;
+    list-style: disc;
+    overflow-wrap: anywhere;
+  }
+  .lesson {
+    display: grid;
+    gap: 8px;
+    align-content: start;
+    padding: 10px 16px 16px;
+    border-radius: var(--corner);
+    background: var(--panel);
+  }
+  .top {
+    justify-content: space-between;
+  }
+  @media (max-width: 899px) {
+    :host([data-screen='lesson']) {
+      display: grid;
+      grid-template-rows: minmax(0, 1fr) auto;
+      gap: 8px;
+      height: 100dvh;
+    }
+    .bench {
+      grid-row: 1;
+      overflow-y: auto;
+      min-height: 0;
+    }
+    .lesson {
+      grid-row: 2;
+      overflow-y: auto;
+      max-height: 40dvh;
+      border-top: 3px solid var(--accent);
+    }
+    :host([data-large]) .lesson {
+      max-height: 62dvh;
+    }
+  }
+  @media (min-width: 900px) {
+    :host([data-screen='lesson']) {
+      display: grid;
+      grid-template-columns: minmax(340px, 30%) minmax(0, 1fr);
+      gap: 8px;
+      align-items: start;
+    }
+    .refused,
+    .drop {
+      grid-column: 1 / -1;
+    }
+    .size {
+      display: none;
+    }
+    .lesson {
+      position: sticky;
+      top: 8px;
+      overflow-y: auto;
+      max-height: calc(100dvh - 16px);
+    }
+  }
+  @media (min-width: 1100px) and (min-height: 700px) {
+    :host([data-screen='lesson']) {
+      align-items: stretch;
+      height: calc(100dvh - 44px);
+    }
+    .lesson {
+      position: static;
+      max-height: none;
+      min-height: 0;
+    }
+    .bench {
+      overflow-y: auto;
+      min-height: 0;
+    }
+  }
+  @media print {
+    :host {
+      padding: 0;
+    }
+  }
+`

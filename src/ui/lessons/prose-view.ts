@@ -1,0 +1,112 @@
+/** A lesson's Markdown on the page: the plain pieces of lesson/prose.ts as elements, and nothing else. */
+import type { TemplateResult } from 'lit'
+import { html } from 'lit'
+import type { Glossary } from '../../lesson/language.ts'
+import type { Block, Inline } from '../../lesson/prose.ts'
+import { prose } from '../../lesson/prose.ts'
+import '../term-link.ts'
+
+type Piece = TemplateResult | string
+
+/** Whole paragraphs; terms can be pressed where a glossary is given. */
+export function proseView(markdown: string, glossary?: Glossary): Piece[] {
+  return prose(markdown, glossary).map(block)
+}
+
+/** Everything in one line, for labels. */
+export function proseLine(markdown: string): Piece[] {
+  return linesIn(prose(markdown)).flatMap((inner, at) => [at > 0 ? ' ' : '', ...inner.map(inline)])
+}
+
+/** The same as plain text, for names that are read out. */
+export function plainLine(markdown: string): string {
+  return linesIn(prose(markdown))
+    .map((inner) => inner.map(plain).join(''))
+    .join(' ')
+}
+
+function block(piece: Block): Piece {
+  switch (piece.kind) {
+    case 'paragraph':
+      return html`<p>${piece.inner.map(inline)}</p>`
+    case 'heading':
+      return html`<h4>${piece.inner.map(inline)}</h4>`
+    case 'list': {
+      const items = piece.items.map((item) => html`<li>${item.map(itemBlock)}</li>`)
+      return piece.ordered
+        ? html`<ol class="prose">
+            ${items}
+          </ol>`
+        : html`<ul class="prose">
+            ${items}
+          </ul>`
+    }
+    case 'quote':
+      return html`<blockquote>${piece.inner.map(block)}</blockquote>`
+    case 'table':
+      return html`<table>
+        <thead>
+          <tr>
+            ${piece.head.map((cell) => html`<th scope="col">${cell.map(inline)}</th>`)}
+          </tr>
+        </thead>
+        <tbody>
+          ${piece.rows.map(
+            (row) =>
+              html`<tr>
+                ${row.map((cell) => html`<td>${cell.map(inline)}</td>`)}
+              </tr>`,
+          )}
+        </tbody>
+      </table>`
+    case 'rule':
+      return html`<hr />`
+  }
+}
+
+/** A short item stands without a paragraph of its own. */
+function itemBlock(piece: Block): Piece {
+  return piece.kind === 'paragraph' ? html`<span>${piece.inner.map(inline)}</span>` : block(piece)
+}
+
+function inline(piece: Inline): Piece {
+  switch (piece.kind) {
+    case 'text':
+      return piece.text
+    case 'term':
+      return html`<tack-term .term=${piece.term} .text=${piece.text}></tack-term>`
+    case 'strong':
+      return html`<strong>${piece.inner.map(inline)}</strong>`
+    case 'emphasis':
+      return html`<em>${piece.inner.map(inline)}</em>`
+    case 'code':
+      return html`<code>${piece.text}</code>`
+    case 'link':
+      return html`<a href=${piece.href} target="_blank" rel="noopener noreferrer">${piece.inner.map(inline)}</a>`
+    case 'break':
+      return html`<br />`
+  }
+}
+
+function plain(piece: Inline): string {
+  if (piece.kind === 'break') return ' '
+  return 'inner' in piece ? piece.inner.map(plain).join('') : piece.text
+}
+
+function linesIn(blocks: readonly Block[]): Inline[][] {
+  return blocks.flatMap((piece): Inline[][] => {
+    switch (piece.kind) {
+      case 'paragraph':
+      case 'heading':
+        return [piece.inner]
+      case 'list':
+        return piece.items.flatMap(linesIn)
+      case 'quote':
+        return linesIn(piece.inner)
+      case 'table':
+        return [...piece.head, ...piece.rows.flat()]
+      case 'rule':
+        return []
+    }
+  })
+}

@@ -1,0 +1,106 @@
+/** The section at the nip as SVG on white, for paper: the bench's own drawing, its words left out to be filled in. */
+import type { SVGTemplateResult, TemplateResult } from 'lit'
+import { html, svg } from 'lit'
+import type { Bench } from '../../lesson/bench.ts'
+import { putOnBench } from '../../session/lesson-bench.ts'
+import { openingPhase } from '../../session/playback.ts'
+import { Session } from '../../session/session.ts'
+import type { BenchPicture } from '../../view/picture.ts'
+import { sectionDrawing } from '../../view/section-drawing.ts'
+import type { Shape } from '../../view/shapes.ts'
+import { benchPicture } from '../bench-picture.ts'
+import { say } from '../say.ts'
+
+/** px; letters of 13 px then print at about 9 pt across a page */
+const size = { width: 620, height: 300 }
+
+const onPaper: BenchPicture['theme'] = {
+  ground: 0xffffff,
+  paper: 0xf4f1ea,
+  graphite: 0x1c1b1a,
+  line: 0xb9b2a6,
+  accent: 0x1c1b1a,
+}
+
+export function sectionFigure(bench: Bench): TemplateResult {
+  const { width, height } = size
+  const shapes = sectionDrawing(blankPicture(bench), size)
+  return html`<svg viewBox="0 0 ${width} ${height}" role="img" aria-label=${say('lessons.figurePicture')}>
+    ${shapes.map(shapeView)}
+  </svg>`
+}
+
+/** At the last unit that prints in the patch looked at, with the filaments stretched. */
+function blankPicture(bench: Bench): BenchPicture {
+  const session = new Session()
+  putOnBench(session, bench)
+  const { inks } = session.setUp
+  const unit = inks.findLastIndex(({ name }) => bench.patch.includes(name))
+  session.play({ kind: 'look at unit', unit: Math.max(0, unit) })
+  session.play({ kind: 'scrub', phase: openingPhase })
+  const picture = benchPicture(session)
+  const words = { ...picture.words, paper: '', blanket: '', plate: '' }
+  return { ...picture, theme: onPaper, words, motion: true }
+}
+
+function shapeView(shape: Shape): SVGTemplateResult {
+  switch (shape.kind) {
+    case 'outline':
+      return svg`<path
+        d=${pathOf(shape.points, shape.closed)}
+        fill=${shape.closed && shape.fill !== undefined ? hex(shape.fill) : 'none'}
+        stroke=${shape.line === undefined ? 'none' : hex(shape.line)}
+        stroke-width=${shape.width ?? 1}
+        opacity=${shape.opacity ?? 1}
+      />`
+    case 'disc':
+      return svg`<circle
+        cx=${shape.x}
+        cy=${shape.y}
+        r=${shape.radius}
+        fill=${shape.fill === undefined ? 'none' : hex(shape.fill)}
+        stroke=${shape.line === undefined ? 'none' : hex(shape.line)}
+        stroke-width=${shape.width ?? 1}
+        opacity=${shape.opacity ?? 1}
+      />`
+    case 'arc':
+      return svg`<path
+        d=${arcOf(shape)}
+        fill="none"
+        stroke=${hex(shape.line)}
+        stroke-width=${shape.width}
+        opacity=${shape.opacity ?? 1}
+      />`
+    case 'lettering':
+      return svg`<text
+        x=${shape.x}
+        y=${shape.y + (1 - shape.anchor[1]) * shape.size * 0.8 - (shape.anchor[1] === 1 ? shape.size * 0.2 : 0)}
+        font-size=${shape.size}
+        font-weight=${shape.bold ? 700 : 400}
+        fill=${hex(shape.colour)}
+        text-anchor=${anchorOf(shape.anchor[0])}
+      >${shape.text}</text>`
+  }
+}
+
+function pathOf(points: readonly number[], closed: boolean): string {
+  const places = points.flatMap((x, at) => (at % 2 === 0 ? [`${round(x)} ${round(points[at + 1])}`] : []))
+  return `M${places.join('L')}${closed ? 'Z' : ''}`
+}
+
+function arcOf({ x, y, radius, from, to }: Extract<Shape, { kind: 'arc' }>): string {
+  const at = (angle: number) => `${round(x + radius * Math.cos(angle))} ${round(y + radius * Math.sin(angle))}`
+  return `M${at(from)}A${radius} ${radius} 0 ${to - from > Math.PI ? 1 : 0} 1 ${at(to)}`
+}
+
+function anchorOf(share: number): string {
+  return share === 0 ? 'start' : share === 1 ? 'end' : 'middle'
+}
+
+function hex(colour: number): string {
+  return `#${colour.toString(16).padStart(6, '0')}`
+}
+
+function round(value: number): number {
+  return Math.round(10 * value) / 10
+}
