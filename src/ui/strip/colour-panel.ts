@@ -30,7 +30,9 @@ export class ColourPanel extends StripElement {
       }
       select {
         max-width: 100%;
-        margin-left: 8px;
+      }
+      .row {
+        align-items: baseline;
       }
       tack-hue-plane {
         max-width: 320px;
@@ -59,16 +61,15 @@ export class ColourPanel extends StripElement {
           : nothing
       }
       <div class="row">
-        <label
-          >${linkedText(say('strip.aim'))}<select @change=${this.#choose}>
-            ${aimNames.map((name) => html`<option value=${name} ?selected=${name === aim}>${name}</option>`)}
-          </select></label
-        >
+        <label for="aim">${say('strip.aim')}</label>
+        <select id="aim" @change=${this.#choose}>
+          ${aimNames.map((name) => html`<option value=${name} ?selected=${name === aim}>${name}</option>`)}
+        </select>
       </div>
       ${isRefused(arrow) ? html`<p class="mark">${linkedText(told(arrow.refused))}</p>` : nothing}
       <div class="scroll">${this.#table(colour.Lab, isRefused(arrow) ? null : arrow)}</div>
       ${isRefused(arrow) ? nothing : this.#arrow(arrow)}
-      <p class="note">${aimsNamed(aim)?.printCondition}</p>
+      <p class="note">${linkedText(say('strip.aimNote', { condition: aimsNamed(aim)?.printCondition ?? '' }))}</p>
     `
   }
 
@@ -99,7 +100,7 @@ export class ColourPanel extends StripElement {
   #arrow(arrow: HueArrow) {
     const { difference, hueTurn, chromaChange, lightnessChange } = arrow
     return html`<p class="row">
-        <span class="figure">${sayNumber(difference, 1)} <small>${linkedText(say('strip.difference'))}</small></span>
+        <span class="figure">${sayNumber(difference, 1)}</span> <span>${linkedText(say('strip.difference'))}</span>
       </p>
       <p>
         ${

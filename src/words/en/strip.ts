@@ -74,7 +74,8 @@ export const strip = {
   'strip.colour': 'Colour',
   'strip.outsideScreen':
     'Outside your screen’s range: the screen cannot show this colour. The nearest one of its hue stands in, ΔE00 {difference} away.',
-  'strip.aim': 'Published [[aim|aim]]',
+  'strip.aim': 'Published aim',
+  'strip.aimNote': 'The [[aim|aim]] was published for: {condition}.',
   'strip.labTable': 'L*, a*, b* (D50, 2° observer), paper included',
   'strip.thisPatch': 'this patch, reconstructed',
   'strip.difference': 'ΔE00, [[colour-difference|colour difference]] from the aim',
