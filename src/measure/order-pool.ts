@@ -62,7 +62,7 @@ export async function rankInWorkers(task: RankingTask, options: PoolOptions): Pr
             try {
               onBatch(message.batch, done, all)
             } catch (error) {
-              reject(error)
+              reject(error instanceof Error ? error : new Error(String(error)))
             }
             return
           }
