@@ -1,0 +1,47 @@
+/** Ties a draft to a session: takes up what was kept, and from then on keeps whatever changes. */
+import { deskOf } from './desk.ts'
+import type { Draft, OpenedDraft } from './draft.ts'
+import { writeFile } from './file.ts'
+import type { Saved } from './saved.ts'
+import type { Session } from './session.ts'
+import { restore, snapshot } from './snapshot.ts'
+import { trialsOf } from './trials.ts'
+
+export interface DraftTie {
+  /** what was found, for the page to tell and to take up what the session does not hold (scenes, settings) */
+  readonly found: OpenedDraft
+  /** to be called when anything beside the session has changed */
+  readonly changed: () => void
+  readonly end: () => void
+}
+
+/**
+ * `beside` gives what is kept beside the session. `takeUp` says whether a draft that is found goes on the bench; a link
+ * in the address goes before it.
+ */
+export async function keepDraft(
+  session: Session,
+  draft: Draft,
+  { beside = () => ({}), takeUp = true }: { beside?: () => Parameters<typeof snapshot>[1]; takeUp?: boolean } = {},
+): Promise<DraftTie> {
+  const found = await draft.open()
+  if (found.kind === 'draft' && takeUp) await restore(session, found.opened.saved)
+  let kept = held(session)
+  const changed = () => draft.keep(() => writeFile(snapshot(session, beside())))
+  const look = () => {
+    const now = held(session)
+    const isSame = now.every((part, index) => part === kept[index])
+    kept = now
+    if (!isSame) changed()
+  }
+  const ends = [session.subscribe(look), trialsOf(session).subscribe(look), deskOf(session).subscribe(look)]
+  return { found, changed, end: () => ends.forEach((end) => end()) }
+}
+
+/** What a draft holds of a session; playing on changes none of it. */
+function held(session: Session): readonly unknown[] {
+  const { readings, file, shelf } = deskOf(session).state
+  const { view, leftOut, face, measures } = session.look
+  const unit: Saved['view']['unit'] = session.playback.playing ? undefined : session.playback.unit
+  return [session.setUp, view, leftOut, face, measures, unit, trialsOf(session).list, readings, file, shelf]
+}

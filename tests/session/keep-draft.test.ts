@@ -1,0 +1,66 @@
+import { expect, test } from 'vitest'
+import { deskOf } from '../../src/session/desk.ts'
+import { draftDelay } from '../../src/session/draft.ts'
+import { keepDraft } from '../../src/session/keep-draft.ts'
+import { Session } from '../../src/session/session.ts'
+import { snapshot } from '../../src/session/snapshot.ts'
+import { trialsOf } from '../../src/session/trials.ts'
+import { FakeBrowser } from './fake-browser.ts'
+
+test('whatever is done on the bench, the desk or the trials is there again after a reload', async () => {
+  const browser = new FakeBrowser()
+  const tab = browser.tab()
+  const session = new Session()
+  await keepDraft(session, tab.draft)
+  const doings = [
+    () => session.change({ kind: 'move ink', from: 0, to: 3 }),
+    () => session.lookWith({ leftOut: ['cyan'], face: 'marks' }),
+    () => session.play({ kind: 'look at unit', unit: 1 }),
+    () => deskOf(session).set({ readings: [{ patch: 'black', red: '1.7' }] }),
+    () => trialsOf(session).pin(session, { name: 'moved', note: '', prediction: 'worse' }),
+    () => session.undo(),
+  ]
+  for (const doing of doings) {
+    doing()
+    expect(tab.draft.state).toBe('not saved')
+    browser.wait(draftDelay)
+    expect(tab.draft.state).toBe('saved')
+  }
+  tab.close()
+
+  const again = new Session()
+  const { found } = await keepDraft(again, browser.tab(tab.remembered).draft)
+  expect(found.kind).toBe('draft')
+  expect(snapshot(again)).toEqual(snapshot(session))
+})
+
+test('a press that plays writes nothing, and an ended tie neither', async () => {
+  const browser = new FakeBrowser()
+  const tab = browser.tab()
+  const session = new Session()
+  const tie = await keepDraft(session, tab.draft)
+  session.change({ kind: 'read', reading: 'settled' })
+  browser.wait(draftDelay)
+  session.play({ kind: 'play' })
+  browser.wait(draftDelay)
+  for (let frame = 0; frame < 200; frame++) session.play({ kind: 'tick', seconds: 0.1 })
+  expect(tab.draft.state).toBe('saved')
+  tie.end()
+  session.change({ kind: 'seed', seed: 5 })
+  expect(tab.draft.state).toBe('saved')
+})
+
+test('a draft stays where a link goes before it, and what is kept beside the session is kept too', async () => {
+  const browser = new FakeBrowser()
+  const tab = browser.tab()
+  const first = await keepDraft(new Session(), tab.draft, { beside: () => ({ settings: { theme: 'dark' } }) })
+  first.changed()
+  tab.close()
+  const session = new Session()
+  session.change({ kind: 'seed', seed: 9 })
+  const { found } = await keepDraft(session, browser.tab(tab.remembered).draft, { takeUp: false })
+  expect(session.setUp.seed).toBe(9)
+  if (found.kind !== 'draft') throw new Error('No draft was found.')
+  expect(found.opened.saved.settings).toEqual({ theme: 'dark' })
+  expect(found.opened.saved.setUp?.seed).toBe(1)
+})
