@@ -56,8 +56,10 @@ export class TermLink extends LitElement {
   override render() {
     const entry = terms[this.term]
     if (!entry) return html`${this.text}`
-    return html`<button type="button" popovertarget="meaning" aria-haspopup="dialog">${this.text}</button>
-      <div
+    // Two templates, so that no blank stands between the word and the mark that follows it.
+    return [
+      html`<button type="button" popovertarget="meaning" aria-haspopup="dialog">${this.text}</button>`,
+      html`<div
         id="meaning"
         popover
         role="dialog"
@@ -66,7 +68,8 @@ export class TermLink extends LitElement {
       >
         <p><strong>${entry.term}</strong>: ${entry.sentence}</p>
         <p>${entry.see}</p>
-      </div>`
+      </div>`,
+    ]
   }
 
   /** Puts the explanation below its word, or above where there is no room below. */

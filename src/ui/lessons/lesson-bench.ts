@@ -24,7 +24,7 @@ const ofPaper: readonly Control[] = ['paper', 'surface strength', 'absorbency']
 const ofPress: readonly Control[] = ['kind', 'speed', 'interval', 'temperature', 'dampening', 'waterless']
 
 export class LessonBench extends SessionElement {
-  static override properties = { show: { attribute: false }, _picture: { state: true } }
+  static override properties = { show: { attribute: false }, veiled: { type: Boolean }, _picture: { state: true } }
   static override styles = [
     sharedStyles,
     css`
@@ -49,6 +49,15 @@ export class LessonBench extends SessionElement {
         gap: 8px;
         align-content: start;
       }
+      .veil {
+        display: grid;
+        place-items: center;
+        min-height: 160px;
+        padding: 24px;
+        background: repeating-linear-gradient(135deg, var(--panel) 0 14px, var(--ground) 14px 16px);
+        font-size: 17px;
+        text-align: center;
+      }
       .pictures {
         display: grid;
         gap: 4px;
@@ -68,9 +77,9 @@ export class LessonBench extends SessionElement {
       tack-telling {
         grid-template-columns: minmax(0, 1fr);
       }
-      @container (min-width: 800px) {
+      @container (min-width: 820px) {
         .bench {
-          grid-template-columns: minmax(368px, 2fr) minmax(0, 3fr);
+          grid-template-columns: minmax(400px, 2fr) minmax(0, 3fr);
           align-items: start;
         }
         tack-section-panel,
@@ -84,12 +93,15 @@ export class LessonBench extends SessionElement {
 
   /** controls the lesson shows; all where undefined */
   declare show: readonly Control[] | undefined
+  /** what came of the print is covered, so that a prediction is one */
+  declare veiled: boolean
   declare _picture: string
   #stopClock: (() => void) | undefined
 
   constructor() {
     super()
     this._picture = 'section'
+    this.veiled = false
   }
 
   override connectedCallback(): void {
@@ -116,19 +128,24 @@ export class LessonBench extends SessionElement {
         ${this.#shows(ofPress) ? html`<tack-press-panel class="panel" .session=${session}></tack-press-panel>` : nothing}
         <tack-transport class="panel" .session=${session}></tack-transport>
       </div>
-      <div class="results">
-        <div class="panel pictures" role="group" aria-label=${say('bench.pictures')}>
-          <tack-choice
-            .legend=${say('bench.picture')}
-            .options=${pictures.map((value) => ({ value, label: say(`bench.${value}`) }))}
-            .value=${this._picture}
-            @choose=${(event: ChooseEvent) => (this._picture = event.value)}
-          ></tack-choice>
-          ${this.#picture()}
-        </div>
-        <tack-readings-strip class="panel" .session=${session}></tack-readings-strip>
-        <tack-telling class="panel" .session=${session}></tack-telling>
+      ${this.veiled ? html`<p class="panel veil">${say('lessons.veiled')}</p>` : this.#results()}
+    </div>`
+  }
+
+  #results() {
+    const { session } = this
+    return html`<div class="results">
+      <div class="panel pictures" role="group" aria-label=${say('bench.pictures')}>
+        <tack-choice
+          .legend=${say('bench.picture')}
+          .options=${pictures.map((value) => ({ value, label: say(`bench.${value}`) }))}
+          .value=${this._picture}
+          @choose=${(event: ChooseEvent) => (this._picture = event.value)}
+        ></tack-choice>
+        ${this.#picture()}
       </div>
+      <tack-readings-strip class="panel" .session=${session}></tack-readings-strip>
+      <tack-telling class="panel" .session=${session}></tack-telling>
     </div>`
   }
 

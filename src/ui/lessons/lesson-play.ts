@@ -62,6 +62,11 @@ export class LessonPlay {
     return this.#missed
   }
 
+  /** Whether a prediction is asked for and not yet made. */
+  get predicting(): boolean {
+    return this.step.kind === 'predict' && !recordOf(this.#progress, this.step.id).done
+  }
+
   /** Controls that the lesson keeps as they are. */
   get closed(): readonly Control[] {
     const open = openControls(this.lesson)

@@ -12,6 +12,7 @@ import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import type { HandInEvent } from './answer-form.ts'
 import './answer-form.ts'
+import { course } from './course-files.ts'
 import './instructor-panel.ts'
 import type { InstructorWish } from './instructor-panel.ts'
 import type { LessonPlay } from './lesson-play.ts'
@@ -88,7 +89,7 @@ export class LessonRunner extends SessionElement {
 
   override render() {
     const { lesson, progress, step, index, missed } = this.play
-    const glossary = glossaryFor(lesson)
+    const glossary = withoutEveryday(glossaryFor(lesson))
     const { length } = lesson.steps
     const place = say('lessons.step', { step: index + 1, steps: length })
     return html`
@@ -98,7 +99,7 @@ export class LessonRunner extends SessionElement {
       </div>
       <progress max=${length} .value=${index + 1} aria-label=${place}></progress>
       <div class="prose-text">${proseView(step.text, glossary)}</div>
-      ${this.#words(step, glossary)} ${this.#cautions(step)} ${this.#task(step, glossary)}
+      ${this.#words(step, glossaryFor(lesson))} ${this.#cautions(step)} ${this.#task(step, glossary)}
       <div role="status">${this.#outcome(outcomeView(lesson, progress, step, missed, glossary))}</div>
       ${this.#moves(step)}
       ${
@@ -262,7 +263,13 @@ export class LessonRunner extends SessionElement {
   #do(move: () => void): void {
     move()
     this.requestUpdate()
+    this.dispatchEvent(new Event('moved'))
   }
+}
+
+/** Words everybody knows need no mark in the text. */
+function withoutEveryday(glossary: Glossary): Glossary {
+  return Object.fromEntries(Object.entries(glossary).filter(([id]) => !course.everyday.includes(id)))
 }
 
 customElements.define('tack-lesson-runner', LessonRunner)

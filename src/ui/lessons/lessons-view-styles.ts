@@ -60,7 +60,7 @@ export const lessonsViewStyles = css`
   @media (min-width: 900px) {
     :host([data-screen='lesson']) {
       display: grid;
-      grid-template-columns: minmax(340px, 30%) minmax(0, 1fr);
+      grid-template-columns: minmax(340px, 29%) minmax(0, 1fr);
       gap: 8px;
       align-items: start;
     }

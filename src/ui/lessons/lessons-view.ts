@@ -95,7 +95,10 @@ export class LessonsView extends SessionElement {
   }
 
   override updated(changed: PropertyValues): void {
-    if (changed.has('screen') && this.screen.kind === 'lesson') {
+    if (!changed.has('screen')) return
+    // On a phone the head of the page gives way, so that lesson and bench have the whole screen.
+    this.scrollIntoView()
+    if (this.screen.kind === 'lesson') {
       void this.renderRoot.querySelector<LessonRunner>('tack-lesson-runner')?.updateComplete.then(() => {
         this.renderRoot.querySelector<LessonRunner>('tack-lesson-runner')?.focusStep()
       })
@@ -149,12 +152,17 @@ export class LessonsView extends SessionElement {
         <tack-lesson-runner
           .session=${this.session}
           .play=${play}
+          @moved=${() => this.requestUpdate()}
           @turned=${this.#toTop}
           @results=${this.#results}
         ></tack-lesson-runner>
       </section>
       <section class="bench" aria-label=${say('lessons.bench')}>
-        <tack-lesson-bench .session=${this.session} .show=${play.lesson.show}></tack-lesson-bench>
+        <tack-lesson-bench
+          .session=${this.session}
+          .show=${play.lesson.show}
+          .veiled=${play.predicting}
+        ></tack-lesson-bench>
       </section>
     `
   }

@@ -37,6 +37,7 @@ export const lessons = {
   'lessons.all': 'All lessons',
   'lessons.panel': 'Lesson',
   'lessons.bench': 'Bench of the lesson',
+  'lessons.veiled': 'Pictures and readings are covered until you have made your prediction.',
   'lessons.step': 'Step {step} of {steps}',
   'lessons.stepKind.say': 'Read',
   'lessons.stepKind.predict': 'Predict',
