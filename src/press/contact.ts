@@ -24,9 +24,8 @@ import type { Line, Unit } from './line.ts'
 import { printsIn } from './patches.ts'
 import type { Sheet } from './sheet.ts'
 import type { Stack } from './stack.ts'
-import { emptyStack, surveyStack } from './stack.ts'
+import { surveyStack } from './stack.ts'
 import type { Train } from './train.ts'
-import { patchBefore } from './train.ts'
 
 /** What the unit was like before, and how much of it is kept: `kept` is 1 - w, and 0 when settling. */
 export interface Past {
@@ -68,9 +67,9 @@ export interface Contact {
   brought: Float64Array
 }
 
-export function emptyContact(units: number, inks: number): Contact {
+export function emptyContact(stack: Stack, inks: number): Contact {
   return {
-    stack: emptyStack(units, inks),
+    stack,
     parting: emptyParting(),
     area: 0,
     prints: false,
@@ -109,9 +108,10 @@ export function meet(
   past: Past | undefined,
 ): void {
   const { stack } = contact
-  surveyStack(line, unit, before, patchBefore(patch, unit.index), stack)
   const kept = past?.kept ?? 0
   const prints = printsIn(patch, unit.index)
+  // The patch in which the unit prints comes after the one that differs by that alone, and shares its stack.
+  if (!prints) surveyStack(line, unit, before, patch, stack)
   contact.area = unit.areas[patch]
   contact.prints = prints
   contact.kept = kept

@@ -14,6 +14,7 @@ import type { Line, Unit } from './line.ts'
 import { passPatch } from './pass.ts'
 import { remainsOf, settleStore, storeStep } from './settle-store.ts'
 import type { Sheet } from './sheet.ts'
+import { emptyStack } from './stack.ts'
 import type { Train } from './train.ts'
 import { emptyTrain, patchBefore } from './train.ts'
 
@@ -37,7 +38,9 @@ export interface Settled {
 }
 
 export function roomToSettle(unit: number, inks: number): Settled {
-  const contacts = Array.from({ length: 2 << unit }, () => emptyContact(unit, inks))
+  // Whether a unit prints in a patch or only touches it, it finds the same films there: both share one stack.
+  const stacks = Array.from({ length: 1 << unit }, () => emptyStack(unit, inks))
+  const contacts = [...stacks, ...stacks].map((stack) => emptyContact(stack, inks))
   return { contacts, train: emptyTrain(contacts.length, inks), turns: 0 }
 }
 
