@@ -29,7 +29,7 @@ import { writeSetUp } from './write-setup.ts'
 
 const fileFormat = 'tackstair'
 export const fileVersion = 1
-export const fileEnding = '.tackstair.json'
+const fileEnding = '.tackstair.json'
 
 /** Characters; a course of lectures with all trials of a year is a tenth of it. */
 export const largestFile = 5_000_000
@@ -39,6 +39,22 @@ const steps: Steps = {}
 
 /** A file that can be opened, with all in it that could not be read; or why it cannot be opened at all. */
 export type Opened = { saved: Saved; problems: Problem[] } | { refused: Problem }
+
+/** Characters of a file's name before its ending. */
+const longestFileName = 60
+
+/** What a file of this title may be called on any system. */
+export function fileNameOf(title: string): string {
+  const plain = title
+    .normalize('NFC')
+    .replace(/[^\p{L}\p{M}\p{N} ._-]+/gu, ' ')
+    .replace(/\s+/g, ' ')
+    .slice(0, longestFileName)
+    .replace(/^[ .]+|[ .]+$/g, '')
+  // Some systems keep these names for their own devices, whatever the ending.
+  const isKept = /^(con|prn|aux|nul|com\d|lpt\d)$/i.test(plain.split('.')[0])
+  return `${plain === '' || isKept ? 'set-up' : plain}${fileEnding}`
+}
 
 /** The text of a file. */
 export function writeFile({ setUp, scenes, trials, ...rest }: Saved): string {

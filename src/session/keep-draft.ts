@@ -17,15 +17,16 @@ export interface DraftTie {
 
 /**
  * `beside` gives what is kept beside the session. `takeUp` says whether a draft that is found goes on the bench; a link
- * in the address goes before it.
+ * in the address goes before it, and so does what has been done on the bench by the time the draft is found.
  */
 export async function keepDraft(
   session: Session,
   draft: Draft,
   { beside = () => ({}), takeUp = true }: { beside?: () => Parameters<typeof snapshot>[1]; takeUp?: boolean } = {},
 ): Promise<DraftTie> {
+  const before = session.setUp
   const found = await draft.open()
-  if (found.kind === 'draft' && takeUp) await restore(session, found.opened.saved)
+  if (found.kind === 'draft' && takeUp && session.setUp === before) await restore(session, found.opened.saved)
   let kept = held(session)
   const changed = () => draft.keep(() => writeFile(snapshot(session, beside())))
   const look = () => {

@@ -4,7 +4,7 @@ import { describe, expect, test, vi } from 'vitest'
 import { emptyShelf, writeShelf } from '../../src/measure/shelf.ts'
 import { checkSetUp } from '../../src/press/check-setup.ts'
 import type { Opened } from '../../src/session/file.ts'
-import { fileVersion, largestFile, readFile, writeFile } from '../../src/session/file.ts'
+import { fileNameOf, fileVersion, largestFile, readFile, writeFile } from '../../src/session/file.ts'
 import type { Steps } from '../../src/session/migrate.ts'
 import { migrate } from '../../src/session/migrate.ts'
 import type { Saved } from '../../src/session/saved.ts'
@@ -225,4 +225,16 @@ describe('migration', () => {
 
 test('an empty file is one that saves nothing', () => {
   expect(opened(writeFile(nothingSaved)).saved).toEqual(nothingSaved)
+})
+
+test.each([
+  ['Harvest market, week 2', 'Harvest market week 2.tackstair.json'],
+  ['Grün über Gelb', 'Grün über Gelb.tackstair.json'],
+  ['../../etc/passwd', 'etc passwd.tackstair.json'],
+  ['a\u202ecod.exe', 'a cod.exe.tackstair.json'],
+  ['CON', 'set-up.tackstair.json'],
+  ['  ', 'set-up.tackstair.json'],
+  ['x'.repeat(300), `${'x'.repeat(60)}.tackstair.json`],
+])('a file titled %j is called %s', (title, name) => {
+  expect(fileNameOf(title)).toBe(name)
 })

@@ -64,3 +64,16 @@ test('a draft stays where a link goes before it, and what is kept beside the ses
   expect(found.opened.saved.settings).toEqual({ theme: 'dark' })
   expect(found.opened.saved.setUp?.seed).toBe(1)
 })
+
+test('what has been done before the draft was found is not undone by it', async () => {
+  const browser = new FakeBrowser()
+  const tab = browser.tab()
+  const tie = await keepDraft(new Session(), tab.draft)
+  tie.changed()
+  tab.close()
+  const session = new Session()
+  const opening = keepDraft(session, browser.tab(tab.remembered).draft)
+  session.change({ kind: 'take scenario', scenario: 'reversed' })
+  expect((await opening).found.kind).toBe('draft')
+  expect(session.scenario.name).toBe('reversed')
+})
