@@ -22,8 +22,8 @@ export interface DeskState {
   readonly base: 'minus paper' | 'absolute'
   /** the filter traps are read through; null for the right one of each */
   readonly filter: DensityFilter | null
-  /** name of a published set */
-  readonly aim: string
+  /** name of a published set; null for the usual one of the paper */
+  readonly aim: string | null
   readonly readings: readonly SheetReading[]
   /** a file of readings, which goes before those typed */
   readonly file: { readonly name: string; readonly text: string } | null
@@ -39,7 +39,7 @@ const opening: DeskState = {
   status: 'E',
   base: 'minus paper',
   filter: null,
-  aim: 'FOGRA39L',
+  aim: null,
   readings: [],
   file: null,
   free: null,

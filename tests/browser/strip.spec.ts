@@ -162,6 +162,29 @@ test('a CSV with decimal commas gives the traps of the published arithmetic, and
   expect(said).toEqual([])
 })
 
+test('a typed row that cannot be read is named by its patch, and marked', async ({ page }) => {
+  await open(page, 'Own sheet')
+  const cells = ['red', 'green', 'blue'].map((filter) =>
+    page.getByLabel(`cyan, density through the ${filter} filter`, { exact: true }),
+  )
+  for (const [at, text] of ['1,4', 'x', '0.1'].entries()) await cells[at].fill(text)
+  await cells[2].press('Tab')
+  await expect(page.locator('tack-sheet-panel .problems')).toHaveText(/cyan: .*“x”.*green/)
+  await expect(cells[1]).toHaveAttribute('aria-invalid', 'true')
+  await cells[1].fill('0.4')
+  await cells[1].press('Tab')
+  await expect(page.locator('tack-sheet-panel .problems')).toHaveCount(0)
+})
+
+test('colours outside the screen are marked and said', async ({ page }) => {
+  await open(page)
+  // Cyan of coated offset lies outside sRGB; black does not.
+  await expect(patch(page, 'C: cyan')).toHaveClass('outside')
+  await expect(patch(page, 'K: black')).not.toHaveClass('outside')
+  await patch(page, 'C: cyan').click()
+  await expect(page.locator('tack-colour-panel')).toContainText('Outside your screen’s range')
+})
+
 test('a file of another kind is refused in words and invents nothing', async ({ page }) => {
   await open(page, 'Own sheet')
   await drop(page, 'ours.pdf', '%PDF-1.7 and so on')
@@ -216,6 +239,7 @@ test('a long fit can be called off, and the page stays alive meanwhile', async (
   await page.goto(`./#view=strip&inks=black,cyan,magenta,yellow,${spots.join(',')}`)
   await page.getByRole('radio', { name: 'Own sheet', exact: true }).check({ force: true })
   await page.getByRole('button', { name: 'Fill in the computed strip' }).click()
+  for (const each of await page.locator('tack-fit-panel').getByRole('checkbox').all()) await each.check()
   await page.getByRole('button', { name: 'Fit the press' }).click()
   await expect(page.getByRole('progressbar')).toBeVisible()
   await page.getByRole('radio', { name: 'Status T' }).check({ force: true })

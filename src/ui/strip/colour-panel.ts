@@ -1,6 +1,7 @@
 /** The colour of the patch under the head, and how far it is from a published aim. */
 import type { PropertyValues } from 'lit'
 import { css, html, nothing } from 'lit'
+import type { InkSetData } from '../../colour/ink-set.ts'
 import { aimsNamed } from '../../colour/published-aim.ts'
 import type { HueArrow } from '../../measure/hue-arrow.ts'
 import { aimNames, arrowToAim } from '../../measure/hue-arrow.ts'
@@ -14,6 +15,13 @@ import './hue-plane.ts'
 import { StripElement } from './strip-element.ts'
 import { stripStyles } from './strip-styles.ts'
 import { told } from './told.ts'
+
+/** The aim that is compared with until another is chosen: a published set for that kind of paper. */
+const usualAims: Readonly<Record<InkSetData['name'], string>> = {
+  coated: 'FOGRA39L',
+  uncoated: 'FOGRA29L',
+  newsprint: 'IFRA26S',
+}
 
 export class ColourPanel extends StripElement {
   static override styles = [
@@ -48,7 +56,7 @@ export class ColourPanel extends StripElement {
       return html`<h2>${say('strip.colour')}</h2>
         <p class="mark">${linkedText(told(colour.refused))}</p>`
     }
-    const { aim } = this.desk.state
+    const aim = this.desk.state.aim ?? usualAims[this.strip.optics.name]
     const arrow = arrowToAim(this.strip, read, aim)
     return html`
       <h2>${say('strip.colour')}</h2>

@@ -73,6 +73,22 @@ export class PatchStrip extends StripElement {
           width: 50px;
         }
       }
+      .outside::before {
+        position: absolute;
+        top: 0;
+        right: 0;
+        border-top: 12px solid #fdfcfa;
+        border-left: 12px solid transparent;
+        content: '';
+      }
+      .outside::after {
+        position: absolute;
+        top: 0;
+        right: 0;
+        border-top: 9px solid #2a2927;
+        border-left: 9px solid transparent;
+        content: '';
+      }
       .letters {
         position: absolute;
         right: 0;
@@ -129,7 +145,7 @@ export class PatchStrip extends StripElement {
     const label = this.#label(units, letters)
     return html`<button
       type="button"
-      class=${isRefused(colour) ? 'blind' : ''}
+      class=${isRefused(colour) ? 'blind' : colour.screen.outsideScreen ? 'outside' : ''}
       data-patch=${patch}
       data-colour=${isRefused(colour) ? nothing : colour.screen.hex}
       aria-pressed=${chosen}
@@ -170,11 +186,15 @@ export class PatchStrip extends StripElement {
   }
 
   #origin() {
-    const { optics, colours } = this.strip
-    const spot = colours.some(({ kind }) => kind === 'spot')
+    const { optics, colours, patches } = this.strip
+    const outside = patches.some((patch) => {
+      const { colour } = readPatch(this.strip, patch)
+      return !isRefused(colour) && colour.screen.outsideScreen
+    })
     return [
       say('strip.reconstructed', { set: optics.dataSet }),
-      ...(spot ? [say('strip.spotReconstructed')] : []),
+      ...(colours.some(({ kind }) => kind === 'spot') ? [say('strip.spotReconstructed')] : []),
+      ...(outside ? [say('strip.outsideMark')] : []),
     ].join(' ')
   }
 

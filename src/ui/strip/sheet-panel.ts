@@ -75,7 +75,14 @@ export class SheetPanel extends StripElement {
       </div>
       <div>
         <tack-sheet-file-panel .session=${session}></tack-sheet-file-panel>
-        ${file ? nothing : html`<tack-sheet-table .session=${session}></tack-sheet-table>`}
+        ${
+          file
+            ? nothing
+            : html`<tack-sheet-table
+                .session=${session}
+                .wrong=${problems.map(({ line }) => this.desk.state.readings[line - 1]?.patch)}
+              ></tack-sheet-table>`
+        }
       </div>
       <div>
         <div role="status">
@@ -97,10 +104,17 @@ export class SheetPanel extends StripElement {
   #problems(problems: readonly SheetProblem[]) {
     return html`<h3>${say('strip.badRows', { count: problems.length })}</h3>
       <ul class="problems">
-        ${problems.map(
-          ({ line, said }) => html`<li class="mark">${say('strip.badRow', { line, problem: told(said) })}</li>`,
-        )}
+        ${problems.map((problem) => html`<li class="mark">${this.#problem(problem)}</li>`)}
       </ul>`
+  }
+
+  /** A row of a file is told by its line, one that was typed by its patch. */
+  #problem({ line, said }: SheetProblem): string {
+    const { file, readings } = this.desk.state
+    const problem = told(said)
+    return file
+      ? say('strip.badRow', { line, problem })
+      : say('strip.badTypedRow', { patch: readings[line - 1]?.patch ?? '', problem })
   }
 
   /** What the table or the file says, worked out anew only when one of them or the inks have changed. */

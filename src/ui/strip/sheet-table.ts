@@ -15,6 +15,7 @@ import { StripElement } from './strip-element.ts'
 import { stripStyles } from './strip-styles.ts'
 
 export class SheetTable extends StripElement {
+  static override properties = { wrong: { attribute: false } }
   static override styles = [
     sharedStyles,
     tableStyles,
@@ -34,8 +35,14 @@ export class SheetTable extends StripElement {
         padding: 0 4px;
         text-align: right;
       }
+      input[aria-invalid='true'] {
+        border: 2px solid var(--graphite);
+      }
     `,
   ]
+
+  /** patches whose rows could not be read */
+  declare wrong: readonly (string | undefined)[]
 
   override render() {
     const names = stripPatches(this.inkNames.length).map((patch) => this.#name(patch))
@@ -75,6 +82,7 @@ export class SheetTable extends StripElement {
       inputmode="decimal"
       autocomplete="off"
       aria-label=${say('strip.cell', { patch: name, filter: say(`strip.filter.${filter}`) })}
+      aria-invalid=${this.wrong.includes(name) ? 'true' : 'false'}
       .value=${this.#reading(name)?.[filter] ?? ''}
       @change=${(event: Event) => this.#type(name, filter, (event.target as HTMLInputElement).value)}
     />`

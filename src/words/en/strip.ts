@@ -23,6 +23,7 @@ export const strip = {
   'strip.reconstructed':
     'All ink colours here are reconstructed to meet the paper and the solids of the published data set {set}; none was measured as a spectrum.',
   'strip.spotReconstructed': 'Spot inks are reconstructed from one colour each.',
+  'strip.outsideMark': 'A dark corner marks colours outside your screen’s range: the nearest of their hue is shown.',
 
   'strip.meter': '[[densitometer|Densitometer]]',
   'strip.status': 'Status',
@@ -106,6 +107,7 @@ export const strip = {
   'strip.statusOfYours': 'Your densitometer’s status',
   'strip.nothingRead': 'Nothing has been read yet. Traps appear once there are readings of solids and overprints.',
   'strip.badRows': '{count, plural, one {One row was left out} other {# rows were left out}}',
+  'strip.badTypedRow': '{patch}: {problem}',
   'strip.badRow': 'Line {line, number}: {problem}',
   'strip.file': 'From a file',
   'strip.fileChoose': 'Choose a CSV file, or drop it here',
@@ -125,7 +127,7 @@ export const strip = {
   'strip.template.tab': 'tab',
   'strip.typed': 'Or typed in',
   'strip.typedNote':
-    'A decimal point or comma will do. Rows left empty are passed over. With readings of the paper all others count as absolute; without them as minus paper. Line 1 is the first row.',
+    'A decimal point or comma will do. Rows left empty are passed over. With readings of the paper all others count as absolute; without them as minus paper.',
   'strip.patch': 'patch',
   'strip.cell': '{patch}, density through the {filter} filter',
   'strip.fillComputed': 'Fill in the computed strip',
