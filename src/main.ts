@@ -1,8 +1,9 @@
 import './ui/font.css'
 import './ui/tokens.css'
 import { Session } from './session/session.ts'
-import { Bench } from './ui/bench.ts'
+import { OfflineNotice } from './ui/offline-notice.ts'
+import { Page } from './ui/page.ts'
 
-const bench = new Bench()
-bench.session = new Session()
-document.body.append(bench)
+const page = new Page()
+page.session = new Session()
+document.body.append(page, new OfflineNotice())
