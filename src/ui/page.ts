@@ -40,8 +40,14 @@ export class Page extends SessionElement {
       .notice li {
         margin: 4px 0;
       }
+      @media print {
+        tack-page-header,
+        .notice {
+          display: none;
+        }
+      }
       @media (min-width: 1100px) and (min-height: 700px) {
-        :host([data-view='bench']) {
+        :host(:is([data-view='bench'], [data-view='lessons'])) {
           height: 100dvh;
         }
       }
@@ -87,7 +93,7 @@ export class Page extends SessionElement {
   override render() {
     const { name } = viewNamed(this.session.look.view)
     return html`
-      <tack-page-header .session=${this.session} .view=${name}></tack-page-header>
+      <tack-page-header role="banner" .session=${this.session} .view=${name}></tack-page-header>
       <div>${this.problems.length > 0 ? this.#notice() : nothing}</div>
       ${this.#body(name)}
     `

@@ -49,6 +49,7 @@ export class LessonAuthor extends SessionElement {
       }
       .panel {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         gap: 8px;
         align-content: start;
         padding: 10px 14px;
@@ -71,6 +72,7 @@ export class LessonAuthor extends SessionElement {
       }
       .problems {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         gap: 4px;
         max-height: 30dvh;
         overflow-y: auto;

@@ -6,6 +6,10 @@ export const lessonsViewStyles = css`
     position: relative;
     padding: 8px;
   }
+  /* The places of lesson and bench are those of the view itself. */
+  main {
+    display: contents;
+  }
   .drop,
   .refused {
     display: grid;
@@ -38,17 +42,17 @@ export const lessonsViewStyles = css`
   @media (max-width: 899px) {
     :host([data-screen='lesson']) {
       display: grid;
-      grid-template-rows: minmax(0, 1fr) auto;
-      gap: 8px;
+      grid-template-rows: auto minmax(0, 1fr) auto;
+      gap: 0 8px;
       height: 100dvh;
     }
     .bench {
-      grid-row: 1;
+      grid-row: 2;
       overflow-y: auto;
       min-height: 0;
     }
     .lesson {
-      grid-row: 2;
+      grid-row: 3;
       overflow-y: auto;
       max-height: 40dvh;
       border-top: 3px solid var(--accent);
@@ -60,8 +64,8 @@ export const lessonsViewStyles = css`
   @media (min-width: 900px) {
     :host([data-screen='lesson']) {
       display: grid;
-      grid-template-columns: minmax(340px, 29%) minmax(0, 1fr);
-      gap: 8px;
+      grid-template: auto minmax(0, 1fr) / minmax(340px, 29%) minmax(0, 1fr);
+      gap: 0 8px;
       align-items: start;
     }
     .refused,
@@ -70,6 +74,10 @@ export const lessonsViewStyles = css`
     }
     .size {
       display: none;
+    }
+    .lesson,
+    .bench {
+      grid-row: 2;
     }
     .lesson {
       position: sticky;
@@ -81,7 +89,7 @@ export const lessonsViewStyles = css`
   @media (min-width: 1100px) and (min-height: 700px) {
     :host([data-screen='lesson']) {
       align-items: stretch;
-      height: calc(100dvh - 44px);
+      height: 100%;
     }
     .lesson {
       position: static;

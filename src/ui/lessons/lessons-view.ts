@@ -90,7 +90,8 @@ export class LessonsView extends SessionElement {
   override render() {
     return html`
       ${this.over ? html`<p class="drop" role="status">${say('lessons.dropHere')}</p>` : nothing}
-      ${this.refused ? this.#refusal(this.refused) : nothing} ${this.#screen()}
+      ${this.refused ? this.#refusal(this.refused) : nothing}
+      <main>${this.#screen()}</main>
     `
   }
 

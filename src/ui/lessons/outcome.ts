@@ -62,7 +62,11 @@ function doneView(lesson: Lesson, progress: Progress, step: Step & { done?: stri
 }
 
 function missedView({ verdict, bench }: Missed, glossary: Glossary) {
-  const findings = verdict.findings.filter(({ met }) => !met).map((finding) => sayFinding(finding, bench))
+  // "Not yet" says all there is to say of a wrong answer.
+  const findings = verdict.findings
+    .filter(({ met }) => !met)
+    .map((finding) => sayFinding(finding, bench))
+    .filter(({ message }) => message !== 'lesson.answer')
   return html`<div class="set-off told">
     <p><strong>${say('lessons.notYet')}</strong></p>
     ${findings.map(({ message, values }) => html`<p>${say(message, inShownUnits(values))}</p>`)}
