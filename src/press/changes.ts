@@ -44,7 +44,7 @@ export interface TriedChange extends Change {
 }
 
 /** How far each change goes, in the unit of its range. All chosen, as steps a crew would try. */
-export const changeSteps = {
+const changeSteps = {
   tack: 1,
   film: 0.4,
   speed: 0.5,

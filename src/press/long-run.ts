@@ -16,7 +16,7 @@ import type { Train } from './train.ts'
 import { copyTrain } from './train.ts'
 
 /** um, and shares of 1: the largest error that one stride may add to any film or store. */
-export const strideError = 2e-7
+const strideError = 2e-7
 /** Revolutions made one by one at the start and after every event, while films change fast; then the shortest stride. */
 const stepsAtFirst = 8
 const shortest = 4
