@@ -1,4 +1,5 @@
 /** The ranking: start and progress, what the score counts, the picture of positions, the table, and two orders in step. */
+import type { PropertyValues } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { Table } from '../../report/csv.ts'
 import { mannerOf, writeCsv } from '../../report/csv.ts'
@@ -96,6 +97,13 @@ export class OrderRanking extends RankingElement {
           : nothing
       }
     `
+  }
+
+  override updated(changed: PropertyValues): void {
+    // The second order has been chosen far below the top of a long table.
+    if (changed.has('_pair') && this._pair.length === 2) {
+      this.renderRoot.querySelector('tack-order-pair')?.scrollIntoView({ block: 'nearest' })
+    }
   }
 
   #control(all: number) {

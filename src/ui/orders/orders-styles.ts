@@ -2,6 +2,13 @@
 import { css } from 'lit'
 
 export const ordersStyles = css`
+  main {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 8px;
+    align-content: start;
+    padding: 8px;
+  }
   .panel {
     padding: 12px 16px;
     border-radius: var(--corner);
@@ -12,6 +19,12 @@ export const ordersStyles = css`
   }
   h3 {
     margin-top: 12px;
+  }
+  h3:first-child {
+    margin-top: 0;
+  }
+  summary h3 {
+    display: inline;
   }
   p {
     max-width: 70ch;
@@ -46,6 +59,7 @@ export const ordersStyles = css`
     border-left: 4px solid var(--graphite);
   }
   .scroll {
+    position: relative;
     overflow-x: auto;
     max-width: 100%;
     margin-top: 8px;

@@ -19,12 +19,6 @@ export class OrdersView extends SessionElement {
     sharedStyles,
     ordersStyles,
     css`
-      :host {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: 8px;
-        padding: 8px;
-      }
       .head {
         display: flex;
         flex-wrap: wrap;
@@ -46,7 +40,7 @@ export class OrdersView extends SessionElement {
 
   override render() {
     const { session, _part: part } = this
-    return html`
+    return html`<main>
       <div class="panel head">
         <h2>${say('orders.title')}</h2>
         <tack-choice
@@ -59,7 +53,7 @@ export class OrdersView extends SessionElement {
       <tack-order-ranking ?hidden=${part !== 'ranking'} .session=${session}></tack-order-ranking>
       <tack-what-to-change class="panel" ?hidden=${part !== 'changes'} .session=${session}></tack-what-to-change>
       <tack-planner class="panel" ?hidden=${part !== 'ladder'} .session=${session}></tack-planner>
-    `
+    </main>`
   }
 }
 

@@ -5,17 +5,19 @@
 import { LitElement, css, html, svg } from 'lit'
 import type { PositionScores } from '../../press/order-positions.ts'
 import type { Ink } from '../../press/setup.ts'
+import { inkLetters } from '../../session/letters.ts'
 import { say, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
 import { signed } from './order-words.ts'
 import { ordersStyles } from './orders-styles.ts'
 
-/** px: the names' column, a row of the picture, the head with the units' numbers. */
-const names = 96
+/** px: a row of the picture, and the head with the units' numbers. */
 const row = 64
 const head = 24
-const whole = 560
+/** px: the picture's width, drawn without scaling so that its letters stay readable; below `narrow`, letters stand for names. */
+const widest = 720
+const narrow = 480
 
 /** Points below which no position is worth naming as harmful. */
 const worthNaming = 0.5
@@ -25,6 +27,7 @@ export class PositionPicture extends LitElement {
     inks: { attribute: false },
     colours: { attribute: false },
     positions: { attribute: false },
+    _width: { state: true },
   }
   static override styles = [
     sharedStyles,
@@ -33,9 +36,6 @@ export class PositionPicture extends LitElement {
     css`
       .picture {
         display: block;
-        width: 100%;
-        max-width: 720px;
-        height: auto;
         margin-top: 8px;
         font-size: 13px;
         fill: var(--graphite);
@@ -77,6 +77,27 @@ export class PositionPicture extends LitElement {
   declare inks: readonly Ink[]
   declare colours: ReadonlyMap<string, string>
   declare positions: PositionScores
+  /** px */
+  declare _width: number
+  #observer: ResizeObserver | undefined
+
+  constructor() {
+    super()
+    this._width = widest
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#observer = new ResizeObserver(() => {
+      if (this.clientWidth > 0) this._width = Math.min(widest, this.clientWidth)
+    })
+    this.#observer.observe(this)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#observer?.disconnect()
+  }
 
   /** mean score of all orders: every order has every ink on one unit */
   get #mean(): number {
@@ -101,6 +122,10 @@ export class PositionPicture extends LitElement {
   #drawing() {
     const { mean: scores, worst } = this.positions
     const units = this.inks.length
+    const whole = this._width
+    const isNarrow = whole < narrow
+    const names = isNarrow ? 44 : 104
+    const letters = inkLetters(this.inks.map(({ name }) => name))
     const mean = this.#mean
     const most = Math.max(...scores.flat().map((score) => Math.abs(score - mean)), 1e-9)
     const wide = (whole - names) / units
@@ -119,13 +144,13 @@ export class PositionPicture extends LitElement {
           <text class=${isWorst ? 'number loud' : 'number'} x=${x + wide / 2} y=${beside}>${signed(off, 1)}</text>`
       })
     })
-    return html`<svg class="picture" viewBox="0 0 ${whole} ${head + row * units}" aria-hidden="true">
-      ${this.inks.map((_, unit) => svg`<text class="number" x=${names + (unit + 0.5) * wide} y="16">${say('orders.unit', { unit: unit + 1 })}</text>`)}
+    return html`<svg class="picture" width=${whole} height=${head + row * units} aria-hidden="true">
+      ${this.inks.map((_, unit) => svg`<text class="number" x=${names + (unit + 0.5) * wide} y="16">${isNarrow ? unit + 1 : say('orders.unit', { unit: unit + 1 })}</text>`)}
       ${this.inks.map(({ name }, ink) => {
         const base = head + row * (ink + 0.5)
         return svg`<line class="base" x1=${names} x2=${whole} y1=${base} y2=${base}></line>
           <rect x="0" y=${base - 14} width="10" height="22" fill=${this.colours.get(name) ?? '#808080'}></rect>
-          <text x="16" y=${base + 2}>${shortened(name)}</text>`
+          <text x="16" y=${base + 2}>${isNarrow ? letters[ink] : shortened(name)}</text>`
       })}
       ${cells}
     </svg>`

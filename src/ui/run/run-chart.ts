@@ -25,7 +25,7 @@ const tenfolds = [0, 1, 2, 3, 4, 5]
 /** px */
 const height = 220
 const letters = 13
-const labelRoom = 132
+const labelRoom = 110
 const narrow = 520
 
 export class RunChart extends LitElement {
@@ -183,7 +183,7 @@ export class RunChart extends LitElement {
     return {
       width,
       height,
-      padding: [10, width < narrow ? 56 : labelRoom, 0, 0],
+      padding: [10, width < narrow ? 72 : labelRoom, 0, 0],
       legend: { show: false },
       cursor: { show: false },
       scales: {
@@ -199,7 +199,9 @@ export class RunChart extends LitElement {
           ticks,
           label: say('run.sheetAxis'),
           size: 30,
-          ...(this.early ? { splits: () => tenfolds } : {}),
+          ...(this.early
+            ? { splits: (_: UPlot, __: number, ___: number, most: number) => tenfolds.filter((each) => each <= most) }
+            : {}),
           values: (_, splits) =>
             splits.map((split) => (Number.isInteger(split) ? sayNumber(this.#sheetAt(split), 0) : '')),
         },
@@ -255,11 +257,12 @@ export class RunChart extends LitElement {
     ctx.fillStyle = graphite
     ctx.font = `${letters * ratio}px ${font}`
     ctx.textBaseline = 'middle'
+    ctx.textAlign = 'left'
     const last = this.rows[this.rows.length - 1]
     const labels = this.lines
-      .flatMap(({ label, value }) => {
+      .flatMap(({ label, short = label, value }) => {
         const at = finite(value(last))
-        return at === null ? [] : [{ label, y: chart.valToPos(at, 'y', true) }]
+        return at === null ? [] : [{ label: short, y: chart.valToPos(at, 'y', true) }]
       })
       .sort((a, b) => a.y - b.y)
     let free = 0

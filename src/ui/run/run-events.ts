@@ -39,7 +39,7 @@ export class RunEvents extends RunElement {
 
   declare _kind: AskedEvent['kind']
   declare _sheet: number
-  /** name; null for the first ink */
+  /** name; null for the last ink */
   declare _ink: string | null
   declare _what: (typeof alterable)[number]
   /** what it becomes; null for what the ink has now */
@@ -106,7 +106,7 @@ export class RunEvents extends RunElement {
 
   get #name(): string {
     const { inks } = this.session.setUp
-    return inks.find(({ name }) => name === this._ink)?.name ?? inks[0].name
+    return inks.find(({ name }) => name === this._ink)?.name ?? inks[inks.length - 1].name
   }
 
   get #now(): number {

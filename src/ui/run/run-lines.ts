@@ -7,8 +7,9 @@ import type { PrintedRun } from '../../session/run-desk.ts'
 import { say } from '../say.ts'
 
 export interface RunLine {
-  /** as written at its end */
   label: string
+  /** as written at its end, where the chart's title says the rest */
+  short?: string
   /** in the unit of the chart's axis */
   value: (row: RunRow) => number
 }
@@ -29,6 +30,7 @@ export function trapLines({ setUp }: PrintedRun, later: number): RunLine[] {
       ? [
           {
             label: say('run.onInk', { later: inks[later].name, earlier: inks[pair[0]].name }),
+            short: say('run.onShort', { earlier: inks[pair[0]].name }),
             value: ({ massTraps }: RunRow) => 100 * massTraps[index],
           },
         ]

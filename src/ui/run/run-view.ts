@@ -30,12 +30,6 @@ export class RunView extends RunElement {
     sharedStyles,
     ordersStyles,
     css`
-      :host {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: 8px;
-        padding: 8px;
-      }
       @media (min-width: 1100px) {
         .setting {
           display: grid;
@@ -51,6 +45,16 @@ export class RunView extends RunElement {
       figure {
         min-width: 0;
         margin: 8px 0 0;
+      }
+      .title {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 4px 16px;
+        align-items: center;
+        min-height: 32px;
+      }
+      .title label > select {
+        display: inline-block;
       }
       figcaption {
         font-size: 14px;
@@ -83,7 +87,7 @@ export class RunView extends RunElement {
   override render() {
     const { session, desk } = this
     const { printed } = desk.state
-    return html`
+    return html`<main>
       <div class="panel">
         <h2>${say('run.title')}</h2>
         <div class="setting">
@@ -111,7 +115,7 @@ export class RunView extends RunElement {
               <tack-run-table class="panel" .session=${session} .printed=${printed}></tack-run-table>`
           : nothing
       }
-    `
+    </main>`
   }
 
   #control() {
@@ -261,8 +265,10 @@ export class RunView extends RunElement {
       .map(({ label, value }) => say(`run.value.${unit}`, { label, value: sayNumber(value, 2) }))
     const last = rows[rows.length - 1].sheet
     return html`<figure>
-      <h3>${title}</h3>
-      <div class="row">${choice}</div>
+      <div class="title">
+        <h3>${title}</h3>
+        ${choice}
+      </div>
       <tack-run-chart
         .rows=${rows}
         .lines=${lines}

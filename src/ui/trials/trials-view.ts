@@ -24,12 +24,6 @@ export class TrialsView extends TrialsElement {
     tableStyles,
     trialStyles,
     css`
-      :host {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: 8px;
-        padding: 8px;
-      }
       td,
       tbody th {
         padding-top: 4px;
@@ -62,7 +56,7 @@ export class TrialsView extends TrialsElement {
   override render() {
     const { session, trials } = this
     const { list } = trials
-    return html`
+    return html`<main>
       <div class="panel">
         <h2>${say('trials.title')}</h2>
         <p>${linkedText(say('trials.intro'))}</p>
@@ -81,7 +75,7 @@ export class TrialsView extends TrialsElement {
         </div>
       </div>
       ${list.length > 1 ? html`<tack-compare-trials class="panel" .session=${session}></tack-compare-trials>` : nothing}
-    `
+    </main>`
   }
 
   #table(list: readonly Trial[]) {

@@ -90,7 +90,7 @@ export const orders = {
   'orders.pairUnit': 'Unit looked at',
   'orders.pairSheet': 'Sheet',
   'orders.pairClose': 'Put both away',
-  'orders.pairKept': '{ink}: {kept} % of its film kept, of what bare paper takes, where all inks print.',
+  'orders.pairKept': '{ink}: {kept} of the film that bare paper takes, where all inks print',
 
   'orders.changes': 'What to change: one thing at a time',
   'orders.changesIntro':
@@ -111,9 +111,9 @@ export const orders = {
   'orders.changesAll': 'Show the changes that do not gain as well',
   'orders.effortKey':
     'Effort: 1 turned while the press runs, 2 an ink altered, 3 another paper, 4 two units exchanged, 8 units moved.',
-  'orders.effort.trap': 'trap {by} points of %',
-  'orders.effort.contamination': 'foreign ink {by} points of %',
-  'orders.effort.picking': 'torn {by} points of %',
+  'orders.effort.trap': 'trap {by} percentage points',
+  'orders.effort.contamination': 'foreign ink {by} percentage points',
+  'orders.effort.picking': 'paper torn {by} percentage points',
   'orders.effort.none': 'nothing to speak of',
   'orders.change.tack':
     '{way, select, up {Raise} other {Lower}} the tack of {ink} by {by, plural, one {# tack unit} other {# tack units}}',

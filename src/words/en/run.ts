@@ -61,6 +61,7 @@ export const run = {
   'run.patch.all': 'mean and worst of all patches',
   'run.mean': 'mean',
   'run.worst': 'worst',
+  'run.onShort': 'on {earlier}',
   'run.onInk': '{later} on {earlier}',
   'run.picture': '{what}, from {first} to {last} sheets. The table below says the same in numbers.',
 

@@ -58,7 +58,7 @@ export const trials = {
   'trials.what': 'what',
   'trials.before': '{name}',
   'trials.difference': 'difference',
-  'trials.points': '{by} points',
+  'trials.points': '{by} percentage points',
   'trials.missing': 'not stated',
   'trials.inkWithTack': 'there, tack {tack} tack units',
   'trials.path.order': 'order of the inks',
