@@ -23,6 +23,13 @@ export const views: readonly View[] = [
   { name: 'trials', label: 'page.trials', element: 'tack-trials-view', load: () => import('./trials/trials-view.ts') },
   { name: 'run chart', label: 'page.run', element: 'tack-run-view', load: () => import('./run/run-view.ts') },
   {
+    name: 'instruments',
+    label: 'page.instruments',
+    element: 'tack-instruments-view',
+    load: () => import('./instruments/instruments-view.ts'),
+  },
+  { name: 'drills', label: 'page.drills', element: 'tack-drills-view', load: () => import('./drills/drills-view.ts') },
+  {
     name: 'glossary',
     label: 'page.glossary',
     element: 'tack-glossary-view',

@@ -12,6 +12,7 @@ import { offline } from './en/offline.ts'
 import { orders } from './en/orders.ts'
 import { page } from './en/page.ts'
 import { picture } from './en/picture.ts'
+import { rigs } from './en/rigs.ts'
 import { run } from './en/run.ts'
 import { strip } from './en/strip.ts'
 import { trials } from './en/trials.ts'
@@ -32,6 +33,7 @@ export const en = {
   ...orders,
   ...page,
   ...picture,
+  ...rigs,
   ...run,
   ...strip,
   ...trials,
