@@ -3,6 +3,7 @@ import type { PropertyValues } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { InkSetData } from '../../colour/ink-set.ts'
 import { aimsNamed } from '../../colour/published-aim.ts'
+import { screenColour } from '../../colour/screen-colour.ts'
 import type { HueArrow } from '../../measure/hue-arrow.ts'
 import { aimNames, arrowToAim } from '../../measure/hue-arrow.ts'
 import { isRefused } from '../../measure/said.ts'
@@ -31,13 +32,23 @@ export class ColourPanel extends StripElement {
     css`
       .swatch {
         height: 64px;
-        margin: 8px 0;
-        border: 1px solid var(--edge);
         background: var(--patch);
         forced-color-adjust: none;
       }
       select {
         max-width: 100%;
+      }
+      .swatches {
+        display: grid;
+        grid-auto-columns: minmax(0, 1fr);
+        grid-auto-flow: column;
+        margin: 8px 0;
+      }
+      figure {
+        margin: 0;
+      }
+      figcaption {
+        font-size: 14px;
       }
       .row {
         align-items: baseline;
@@ -60,7 +71,20 @@ export class ColourPanel extends StripElement {
     const arrow = arrowToAim(this.strip, read, aim)
     return html`
       <h2>${say('strip.colour')}</h2>
-      <div class="swatch" data-colour=${colour.screen.hex}></div>
+      <div class="swatches">
+        <figure>
+          <div class="swatch" data-colour=${colour.screen.hex}></div>
+          <figcaption>${say('strip.printed')}</figcaption>
+        </figure>
+        ${
+          isRefused(arrow)
+            ? nothing
+            : html`<figure>
+                <div class="swatch" data-colour=${screenColour(arrow.aim).hex}></div>
+                <figcaption>${say('strip.wanted', { set: arrow.set })}</figcaption>
+              </figure>`
+        }
+      </div>
       ${
         colour.screen.outsideScreen
           ? html`<p class="mark">
@@ -135,8 +159,9 @@ export class ColourPanel extends StripElement {
 
   override updated(changed: PropertyValues): void {
     super.updated(changed)
-    const swatch = this.renderRoot.querySelector<HTMLElement>('.swatch')
-    swatch?.style.setProperty('--patch', swatch.dataset['colour'] ?? '')
+    for (const swatch of this.renderRoot.querySelectorAll<HTMLElement>('.swatch')) {
+      swatch.style.setProperty('--patch', swatch.dataset['colour'] ?? '')
+    }
   }
 }
 

@@ -1,5 +1,5 @@
 /** The a*, b* plane: an arrow from the published aim to the patch as printed, among the set's own solids and overprints. */
-import { LitElement, css, html, svg } from 'lit'
+import { LitElement, css, html, nothing, svg } from 'lit'
 import { aimsNamed } from '../../colour/published-aim.ts'
 import type { HueArrow } from '../../measure/hue-arrow.ts'
 import { say, sayNumber } from '../say.ts'
@@ -11,6 +11,10 @@ const longestHead = 9
 const reach = 116
 /** The chromatic colours of a set in the order of their hues. */
 const ring = ['M', 'MY', 'Y', 'CY', 'C', 'CM'] as const
+/** Length of the arrow from which it needs no closer view; what fits into that view, and how much closer it is. */
+const hardToSee = 18
+const side = 68
+const times = 3
 /** Length of the arrow, in the same units, below which a head on it would hide it. */
 const shortest = 3
 
@@ -35,7 +39,6 @@ export class HuePlane extends LitElement {
       .aim {
         fill: var(--field);
         stroke: var(--graphite);
-        stroke-width: 2;
       }
       .sample,
       .tip {
@@ -43,7 +46,10 @@ export class HuePlane extends LitElement {
       }
       .arrow {
         stroke: var(--graphite);
-        stroke-width: 2;
+      }
+      .close {
+        fill: var(--field);
+        stroke: var(--edge);
       }
       text {
         fill: var(--soft);
@@ -59,7 +65,6 @@ export class HuePlane extends LitElement {
     const [, a1, b1] = aim
     const [, a2, b2] = sample
     const length = Math.hypot(a2 - a1, b2 - b1)
-    const head = Math.min(longestHead, 0.7 * length)
     const corners = ring.map((patch) => aimsNamed(set)?.Lab[patch] ?? [0, 0, 0])
     return html`<svg
       viewBox="${-reach} ${-reach} ${2 * reach} ${2 * reach}"
@@ -80,14 +85,45 @@ export class HuePlane extends LitElement {
       <text x="4" y=${reach - 6}>${say('strip.plane.down')}</text>
       <polygon class="ring" points=${corners.map(([, a, b]) => `${String(a)},${String(-b)}`).join(' ')}></polygon>
       ${corners.map(([, a, b], at) => svg`<text x=${1.17 * a} y=${-1.17 * b + 4} text-anchor="middle">${ring[at]}</text>`)}
+      ${this.#arrow(1)} ${length >= shortest && length < hardToSee ? this.#close() : nothing}
+    </svg>`
+  }
+
+  /** From the aim to the sample, lines and marks drawn `finer` times smaller than they are in the whole plane. */
+  #arrow(finer: number) {
+    const [, a1, b1] = this.arrow.aim
+    const [, a2, b2] = this.arrow.sample
+    const length = Math.hypot(a2 - a1, b2 - b1)
+    const head = Math.min(longestHead / finer, 0.7 * length)
+    const turn = (Math.atan2(b1 - b2, a2 - a1) * 180) / Math.PI
+    return svg`<g stroke-width=${2 / finer}>
       <line class="arrow" x1=${a1} y1=${-b1} x2=${a2} y2=${-b2}></line>
-      <circle class="aim" cx=${a1} cy=${-b1} r="3"></circle>
+      <circle class="aim" cx=${a1} cy=${-b1} r=${3 / finer}></circle>
       ${
         length < shortest
-          ? svg`<circle class="sample" cx=${a2} cy=${-b2} r="2"></circle>`
-          : svg`<path class="tip" d="M0 0 l${-head} ${-0.4 * head} v${0.8 * head} z" transform="translate(${a2} ${-b2}) rotate(${(Math.atan2(b1 - b2, a2 - a1) * 180) / Math.PI})"></path>`
+          ? svg`<circle class="sample" cx=${a2} cy=${-b2} r=${2 / finer}></circle>`
+          : svg`<path
+              class="tip"
+              d="M0 0 l${-head} ${-0.4 * head} v${0.8 * head} z"
+              transform="translate(${a2} ${-b2}) rotate(${turn})"
+            ></path>`
       }
-    </svg>`
+    </g>`
+  }
+
+  /** A short arrow once more, closer, in the corner where no colour of a set lies. */
+  #close() {
+    const [, a1, b1] = this.arrow.aim
+    const [, a2, b2] = this.arrow.sample
+    const corner = reach - side - 2
+    const middle = corner + side / 2
+    return svg`<rect class="close" x=${corner} y=${corner} width=${side} height=${side}></rect>
+      <text x=${corner + 4} y=${corner + side - 5}>${say('strip.plane.close', { times })}</text>
+      <g
+        transform="translate(${middle} ${middle}) scale(${times}) translate(${-(a1 + a2) / 2} ${(b1 + b2) / 2})"
+      >
+        ${this.#arrow(times)}
+      </g>`
   }
 }
 

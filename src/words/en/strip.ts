@@ -73,6 +73,8 @@ export const strip = {
   'strip.why': 'Why mass trap and apparent trap differ',
 
   'strip.colour': 'Colour',
+  'strip.printed': 'as printed',
+  'strip.wanted': 'aim of {set}',
   'strip.outsideScreen':
     'Outside your screen’s range: the screen cannot show this colour. The nearest one of its hue stands in, ΔE00 {difference} away.',
   'strip.aim': 'Published aim',
@@ -87,6 +89,7 @@ export const strip = {
     'It is {way, select, less {less vivid by {by}} other {more vivid by {by}}} and {lightWay, select, darker {darker by {lightBy}} other {lighter by {lightBy}}} (chroma and L*).',
   'strip.plane':
     'a*, b* plane. An arrow leads from the aim of {set}, a* {aimA}, b* {aimB}, to this patch, a* {a}, b* {b}.',
+  'strip.plane.close': '{times} × closer',
   'strip.plane.right': '+a* red',
   'strip.plane.left': '−a* green',
   'strip.plane.up': '+b* yellow',
