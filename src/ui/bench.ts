@@ -21,6 +21,9 @@ import './transport.ts'
 /** On a phone one picture is shown at a time. */
 const pictures = ['section', 'loupe', 'line'] as const
 
+/** What Space means something to already. */
+const pressable = 'a, button, input, select, summary, textarea, [tabindex="0"]'
+
 export class Bench extends SessionElement {
   static override properties = { _picture: { state: true } }
   static override styles = [sharedStyles, benchStyles]
@@ -79,7 +82,8 @@ export class Bench extends SessionElement {
 
   /** Space runs and pauses where nothing else has the focus. */
   readonly #key = (event: KeyboardEvent): void => {
-    if (event.key !== ' ' || event.composedPath()[0] !== document.body) return
+    const [target] = event.composedPath()
+    if (event.key !== ' ' || (target instanceof Element && target.matches(pressable))) return
     event.preventDefault()
     this.session.play({ kind: this.session.playback.playing ? 'pause' : 'play' })
   }

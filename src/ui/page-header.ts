@@ -32,6 +32,9 @@ export class PageHeader extends SessionElement {
         font-weight: 700;
         line-height: 28px;
       }
+      h1:focus {
+        outline: none;
+      }
       svg {
         width: 26px;
         height: 20px;
@@ -85,7 +88,7 @@ export class PageHeader extends SessionElement {
   override render() {
     const { session } = this
     return html`
-      <h1>
+      <h1 tabindex="-1">
         <svg viewBox="0 0 26 20" aria-hidden="true"><path d="M0 0h6v5h7v5h6v5h7v5H0z" /></svg>
         ${say('page.title')}
       </h1>
@@ -101,6 +104,9 @@ export class PageHeader extends SessionElement {
       </nav>
       ${this.view === 'bench' ? html`<tack-reading-switch .session=${session}></tack-reading-switch>` : nothing}
       <div class="right">
+        <button type="button" class="plain" @click=${() => this.dispatchEvent(new Event('first-look'))}>
+          ${say('page.firstLook')}
+        </button>
         <button type="button" ?disabled=${!session.canUndo} @click=${() => session.undo()}>${say('bench.undo')}</button>
         <button type="button" ?disabled=${!session.canRedo} @click=${() => session.redo()}>${say('bench.redo')}</button>
         <label for="theme">${say('bench.theme')}</label>
@@ -114,6 +120,11 @@ export class PageHeader extends SessionElement {
         </select>
       </div>
     `
+  }
+
+  /** For when what had the focus is gone: reading goes on from the top of the page. */
+  focusTitle(): void {
+    void this.updateComplete.then(() => this.renderRoot.querySelector('h1')?.focus())
   }
 
   #theme(event: Event): void {

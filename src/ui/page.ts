@@ -2,9 +2,13 @@
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { LinkSaid } from '../session/link-said.ts'
+import type { Session } from '../session/session.ts'
+import { twoInkSession } from '../session/two-inks.ts'
 import type { ViewName } from '../session/view-state.ts'
 import { followAddress } from './address.ts'
 import { forgetPicture } from './bench-picture.ts'
+import { isFirstVisit } from './first-visit.ts'
+import type { PageHeader } from './page-header.ts'
 import './page-header.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
@@ -17,6 +21,7 @@ export class Page extends SessionElement {
     view: { state: true },
     failed: { state: true },
     problems: { state: true },
+    firstLook: { state: true },
   }
   static override styles = [
     sharedStyles,
@@ -58,6 +63,8 @@ export class Page extends SessionElement {
   declare protected view: { name: ViewName; element: SessionElement } | null
   declare protected failed: ViewName | null
   declare protected problems: readonly LinkSaid[]
+  /** the two inks of the first look, while they are shown instead of everything else */
+  declare protected firstLook: Session | null
 
   readonly #dark = window.matchMedia('(prefers-color-scheme: dark)')
 
@@ -66,19 +73,21 @@ export class Page extends SessionElement {
     this.view = null
     this.failed = null
     this.problems = []
+    this.firstLook = null
   }
 
   override connectedCallback(): void {
     super.connectedCallback()
     this.#follow()
-    window.addEventListener('hashchange', this.#follow)
+    if (isFirstVisit(location.hash)) void this.#lookFirst()
+    window.addEventListener('hashchange', this.#goTo)
     document.addEventListener('keydown', this.#key)
     this.#dark.addEventListener('change', this.#recolour)
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
-    window.removeEventListener('hashchange', this.#follow)
+    window.removeEventListener('hashchange', this.#goTo)
     document.removeEventListener('keydown', this.#key)
     this.#dark.removeEventListener('change', this.#recolour)
   }
@@ -91,9 +100,16 @@ export class Page extends SessionElement {
   }
 
   override render() {
+    if (this.firstLook)
+      return html`<tack-first-look .session=${this.firstLook} @done=${this.#endFirstLook}></tack-first-look>`
     const { name } = viewNamed(this.session.look.view)
     return html`
-      <tack-page-header role="banner" .session=${this.session} .view=${name}></tack-page-header>
+      <tack-page-header
+        role="banner"
+        .session=${this.session}
+        .view=${name}
+        @first-look=${this.#lookFirst}
+      ></tack-page-header>
       <div>${this.problems.length > 0 ? this.#notice() : nothing}</div>
       ${this.#body(name)}
     `
@@ -125,6 +141,26 @@ export class Page extends SessionElement {
       if (!(error instanceof TypeError)) throw error
       this.failed = name
     }
+  }
+
+  /** Where its code does not arrive, the page opens without it. */
+  readonly #lookFirst = async (): Promise<void> => {
+    try {
+      await import('./first-look.ts')
+      this.firstLook = twoInkSession()
+    } catch (error) {
+      if (!(error instanceof TypeError)) throw error
+    }
+  }
+
+  readonly #endFirstLook = (): void => {
+    this.firstLook = null
+    void this.updateComplete.then(() => this.renderRoot.querySelector<PageHeader>('tack-page-header')?.focusTitle())
+  }
+
+  readonly #goTo = (): void => {
+    if (this.firstLook) this.#endFirstLook()
+    this.#follow()
   }
 
   readonly #follow = (): void => {

@@ -2,7 +2,7 @@
 import type { Locator, Page } from '@playwright/test'
 
 export async function openBench(page: Page): Promise<void> {
-  await page.goto('./')
+  await page.goto('./#view=bench')
   await page.getByRole('heading', { name: 'Tackstair' }).waitFor()
 }
 

@@ -16,6 +16,7 @@ export const page = {
     'This part of the page could not be loaded. Check the connection and press its name again; your set-up is kept.',
   'page.linkProblems': 'Not all of the link could be used',
   'page.close': 'Close',
+  'page.firstLook': 'First look',
 
   'glossary.heading': 'Words of the trade',
   'glossary.find': 'Find a word',

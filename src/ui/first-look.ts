@@ -1,0 +1,199 @@
+/**
+ * The first ten seconds: two inks, one large button. It prints the second ink on the first, then the same two the other
+ * way round, and says what was computed. Fires `done` when the bench is asked for.
+ */
+import { css, html, nothing } from 'lit'
+import { liftedShares } from '../press/readings.ts'
+import { runClock } from './clock.ts'
+import { prefersStill } from './motion.ts'
+import { addressOf } from './address.ts'
+import { say, sayPercent } from './say.ts'
+import './section-picture.ts'
+import { SessionElement } from './session-element.ts'
+import { sharedStyles } from './shared-styles.ts'
+
+/** Where the word for a share of the film changes. */
+const most = 0.5
+const little = 0.25
+
+export class FirstLook extends SessionElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      main {
+        display: grid;
+        grid-template-columns: minmax(0, 800px);
+        gap: 16px;
+        align-content: center;
+        justify-content: center;
+        min-height: 100dvh;
+        padding: 16px;
+        text-align: center;
+      }
+      h1 {
+        display: flex;
+        gap: 8px;
+        align-items: center;
+        justify-content: center;
+        margin: 0;
+        font-size: 20px;
+        line-height: 28px;
+      }
+      svg {
+        width: 26px;
+        height: 20px;
+        fill: var(--graphite);
+      }
+      tack-section-picture {
+        height: clamp(220px, calc(100dvh - 330px), 480px);
+        background: var(--panel);
+      }
+      .said {
+        min-height: 96px;
+        font-size: 24px;
+        line-height: 32px;
+      }
+      .large {
+        justify-self: center;
+        min-height: 72px;
+        padding: 8px 40px;
+        background: var(--accent);
+        color: var(--on-accent);
+        font-size: 24px;
+        line-height: 28px;
+      }
+      .large:hover:not(:disabled) {
+        background: var(--accent);
+        text-decoration: underline;
+      }
+      .large[aria-disabled='true'] {
+        opacity: 0.6;
+        cursor: default;
+        text-decoration: none;
+      }
+      .small {
+        min-height: 28px;
+        font-size: 18px;
+      }
+      .small a {
+        color: var(--accent);
+        font-weight: 600;
+      }
+      @media (max-width: 480px), (max-height: 560px) {
+        .said {
+          min-height: 0;
+          font-size: 18px;
+          line-height: 24px;
+        }
+      }
+      @media (pointer: coarse) {
+        .small a,
+        .small button {
+          display: inline-flex;
+          align-items: center;
+          min-height: 44px;
+          padding: 0 12px;
+        }
+      }
+    `,
+  ]
+
+  #stopClock: (() => void) | undefined
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#stopClock = runClock(this.session)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#stopClock?.()
+  }
+
+  override firstUpdated(): void {
+    this.#button.focus()
+  }
+
+  override render() {
+    const { session } = this
+    const [, second] = session.setUp.inks
+    const label = !this.#printed ? 'first.print' : this.#swapped ? 'first.open' : 'first.swap'
+    return html`<main>
+      <h1>
+        <svg viewBox="0 0 26 20" aria-hidden="true"><path d="M0 0h6v5h7v5h6v5h7v5H0z" /></svg>
+        ${say('page.title')}
+      </h1>
+      <tack-section-picture .session=${session}></tack-section-picture>
+      <p class="said" id="said" role="status">${this.#sentence()}</p>
+      <button
+        type="button"
+        class="large"
+        aria-describedby="said"
+        aria-disabled=${session.playback.playing ? 'true' : nothing}
+        @click=${this.#press}
+      >
+        ${say(label, { second: second.name })}
+      </button>
+      <p class="small">
+        ${
+          this.#printed && this.#swapped
+            ? html`<a href=${addressOf('lessons')}>${say('first.why')}</a>`
+            : html`<button type="button" class="plain" @click=${this.#done}>${say('first.skip')}</button>`
+        }
+      </p>
+    </main>`
+  }
+
+  get #button(): HTMLElement {
+    return this.renderRoot.querySelector('.large') as HTMLElement
+  }
+
+  /** Whether the second ink has been through its nip. */
+  get #printed(): boolean {
+    const { phase, playing } = this.session.playback
+    return phase === 1 && !playing
+  }
+
+  get #swapped(): boolean {
+    return this.session.canUndo && this.session.setUp.inks[0].name !== this.#firstName
+  }
+
+  /** the ink that was first when the page opened */
+  #firstName = ''
+
+  override willUpdate(): void {
+    this.#firstName ||= this.session.setUp.inks[0].name
+  }
+
+  /** What is about to happen, or what did: the shares are those of the computed sheet. */
+  #sentence(): string {
+    const { setUp, results, patch, playback } = this.session
+    const [first, second] = setUp.inks.map(({ name }) => name)
+    if (playback.playing) return ''
+    if (!this.#printed) return say('first.before', { first, second })
+    const [{ massTrap }] = results.readings.traps
+    const [lifted] = liftedShares(results.accounts(patch)[1])
+    const share = massTrap >= most ? 'most' : massTrap >= little ? 'part' : 'little'
+    return say('first.after', { first, second, share, stayed: sayPercent(massTrap), lifted: sayPercent(lifted) })
+  }
+
+  #press(): void {
+    const { session } = this
+    if (session.playback.playing) return
+    if (this.#printed && this.#swapped) {
+      this.#done()
+      return
+    }
+    if (this.#printed) this.attempt({ kind: 'move ink', from: 0, to: 1 })
+    session.play({ kind: 'scrub', phase: 0 })
+    session.play({ kind: 'step nip', atOnce: prefersStill() })
+    // A nip that is over at once has moved nothing but the phase, of which only pictures hear.
+    this.requestUpdate()
+  }
+
+  #done(): void {
+    this.dispatchEvent(new Event('done'))
+  }
+}
+
+customElements.define('tack-first-look', FirstLook)

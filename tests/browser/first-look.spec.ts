@@ -1,0 +1,84 @@
+import type { Page } from '@playwright/test'
+import { expect, test } from '@playwright/test'
+import axe from 'axe-core'
+import { listenTo } from './console.ts'
+
+const said = (page: Page) => page.getByRole('status').filter({ visible: true })
+const print = (page: Page) => page.getByRole('button', { name: 'Print the yellow on top' })
+const swap = (page: Page) => page.getByRole('button', { name: 'Swap the two inks and print again' })
+
+/** Percentages of a sentence, in its order. */
+async function percents(page: Page): Promise<number[]> {
+  const text = (await said(page).textContent()) ?? ''
+  return Array.from(text.matchAll(/([\d.]+) %/g), ([, number]) => Number(number))
+}
+
+test('a first visit opens on two inks and one button; two presses by keyboard tell the story', async ({ page }) => {
+  const console = listenTo(page)
+  await page.goto('./')
+  await expect(print(page)).toBeFocused()
+  await expect(page.getByRole('navigation')).toHaveCount(0)
+  await page.keyboard.press('Enter')
+  await expect(swap(page)).toBeFocused()
+  await expect(said(page)).toContainText('of the yellow stayed', { timeout: 10_000 })
+  const [stayed, lifted] = await percents(page)
+  await page.keyboard.press('Enter')
+  await expect(said(page)).toContainText('of the cyan stayed', { timeout: 10_000 })
+  const [stayedNow, liftedNow] = await percents(page)
+  expect(stayed).toBeGreaterThan(2 * stayedNow)
+  expect(liftedNow).toBeGreaterThan(10 * lifted)
+  await expect(page.getByRole('link', { name: 'Why?' })).toHaveAttribute('href', '#view=lessons')
+  const open = page.getByRole('button', { name: 'Open the bench' })
+  await expect(open).toBeFocused()
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('button', { name: 'Tacks step down' })).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'Tackstair' })).toBeFocused()
+  expect(console).toEqual([])
+})
+
+test('it comes once, then only when asked for, and never before what a link shows', async ({ page, context }) => {
+  await page.goto('./')
+  await expect(print(page)).toBeVisible()
+  await page.reload()
+  await expect(page.getByRole('button', { name: 'Tacks step down' })).toBeVisible()
+  await expect(print(page)).toHaveCount(0)
+  await page.getByRole('button', { name: 'First look' }).click()
+  await expect(print(page)).toBeVisible()
+  await page.getByRole('button', { name: 'Skip to the bench' }).click()
+  await expect(page.getByRole('button', { name: 'Tacks step down' })).toBeVisible()
+
+  await page.evaluate(() => localStorage.clear())
+  const other = await context.newPage()
+  await other.goto('./#view=glossary')
+  await expect(other.getByRole('heading', { name: 'Words of the trade' })).toBeVisible()
+})
+
+test('who wants no motion sees the end at once, and axe finds nothing wrong at any stage', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' })
+  await page.goto('./')
+  for (const press of [print(page), swap(page)]) {
+    await press.click()
+    await expect(said(page)).toContainText('stayed')
+    await page.evaluate(axe.source)
+    const { violations } = await page.evaluate(() => (globalThis as unknown as { axe: typeof axe }).axe.run())
+    expect(violations.map(({ id }) => id)).toEqual([])
+  }
+})
+
+for (const [width, height] of [
+  [320, 568],
+  [1366, 768],
+]) {
+  test(`everything of it is seen without scrolling at ${width} x ${height}`, async ({ page }) => {
+    await page.setViewportSize({ width, height })
+    await page.emulateMedia({ reducedMotion: 'reduce' })
+    await page.goto('./')
+    await print(page).click()
+    const size = await page.evaluate(() => {
+      const { scrollWidth, scrollHeight } = document.documentElement
+      return { scrollWidth, scrollHeight }
+    })
+    expect(size.scrollWidth).toBeLessThanOrEqual(width)
+    expect(size.scrollHeight).toBeLessThanOrEqual(height)
+  })
+}
