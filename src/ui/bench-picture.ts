@@ -4,6 +4,7 @@ import { inkLetters } from '../session/letters.ts'
 import type { Session } from '../session/session.ts'
 import type { BenchPicture, PictureWords } from '../view/picture.ts'
 import { colourNumber } from './colour-number.ts'
+import { hasLargeType } from './large-type.ts'
 import { prefersStill } from './motion.ts'
 import { pictureTheme } from './picture-theme.ts'
 import { say, sayNumber } from './say.ts'
@@ -18,7 +19,7 @@ export function benchPicture(session: Session): BenchPicture {
   const { results, look, playback } = session
   if (made?.results !== results || made.look !== look) made = { results, look, picture: makePicture(session) }
   const { unit, phase } = playback
-  return { ...made.picture, unit, phase, motion: !prefersStill() }
+  return { ...made.picture, unit, phase, motion: !prefersStill(), largeType: hasLargeType() }
 }
 
 /** To be called when the page's colours have changed. */
@@ -45,7 +46,7 @@ function makePicture(session: Session): BenchPicture {
     theme: pictureTheme(),
     words: words(session),
     motion: !prefersStill(),
-    largeType: false,
+    largeType: hasLargeType(),
   }
 }
 
@@ -53,6 +54,7 @@ function words({ setUp }: Session): PictureWords {
   return {
     units: setUp.inks.map(({ name }, unit) => say('picture.unit', { unit: unit + 1, name })),
     interval: say('picture.interval', { seconds: sayNumber(setUp.press.interval, 0, 2) }),
+    since: (seconds, unit) => say('picture.since', { seconds: sayNumber(seconds, 2), name: setUp.inks[unit].name }),
     paper: say('picture.paper'),
     blanket: say('picture.blanket'),
     plate: say('picture.plate'),

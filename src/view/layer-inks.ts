@@ -1,7 +1,7 @@
 /** The inks of the layers in a picture: their colour, letter and mark, of what each layer mostly is. */
 import { latest } from './latest.ts'
 import type { BenchPicture } from './picture.ts'
-import { outlineOf } from './tone.ts'
+import { between, outlineOf } from './tone.ts'
 
 export interface LayerInk {
   /** 0xRRGGBB as a solid of that mixture */
@@ -25,4 +25,9 @@ function inksOf({ cells, colourOf, inkLetters }: BenchPicture): LayerInk[] {
     const fill = colourOf(shares.map((share) => share * solid))
     return { fill, outline: outlineOf(fill), letter: inkLetters[ink], ink }
   })
+}
+
+/** A film on its way to the next unit: as it sets, its outline grows darker, however light or dark its fill. */
+export function settingInk(ink: LayerInk, passed: number): LayerInk {
+  return { ...ink, outline: between(ink.outline, 0x000000, 0.5 * passed) }
 }

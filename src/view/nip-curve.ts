@@ -46,6 +46,11 @@ export function soakedIn(place: number, phase: number): number {
   return clamp((phase - touched) / 0.15)
 }
 
+/** How much of the time between two units has passed, 0 to 1: it ends where the films touch. */
+export function timePassed(phase: number): number {
+  return clamp(phase / 0.2)
+}
+
 /** How far the pull on the stack has grown, 0 to 1: it reaches the weakest plane as the nip begins to open. */
 export function pullGrown(phase: number): number {
   return clamp((phase - 0.35) / 0.15)

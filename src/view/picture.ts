@@ -25,6 +25,8 @@ export interface PictureWords {
   units: string[]
   /** time between two nips, such as "0.45 s" */
   interval: string
+  /** the time a sheet has been on its way from a unit (from 0), such as "0.31 s after cyan was printed" */
+  since: (seconds: number, unit: number) => string
   paper: string
   blanket: string
   plate: string

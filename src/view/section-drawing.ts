@@ -3,8 +3,8 @@ import { bandOutlines, bandShapes } from './film-bands.ts'
 import type { Band } from './film-bands.ts'
 import { latest } from './latest.ts'
 import type { LayerInk } from './layer-inks.ts'
-import { layerInks } from './layer-inks.ts'
-import { clamp, pullGrown } from './nip-curve.ts'
+import { layerInks, settingInk } from './layer-inks.ts'
+import { clamp, pullGrown, timePassed } from './nip-curve.ts'
 import { shownPhase } from './phases.ts'
 import type { BenchPicture } from './picture.ts'
 import { blanketShapes, paperShapes } from './section-ground.ts'
@@ -31,7 +31,9 @@ export function sectionDrawing(picture: BenchPicture, { width, height }: Size): 
   const layout = layoutFor(picture, width, height, columns.count)
   const bodies = bodiesAt(columns, phase, layout)
   const inks = layerInks(picture)
-  const bands = { sheet: sheetBands(bodies, layout, inks), blanket: blanketBands(bodies, layout, inks) }
+  const passed = timePassed(phase)
+  const onSheet = inks.map((ink, layer) => (layer < unit ? settingInk(ink, passed) : ink))
+  const bands = { sheet: sheetBands(bodies, layout, onSheet), blanket: blanketBands(bodies, layout, inks) }
   return [
     rectangle(0, 0, width, height, { fill: theme.ground }),
     rectangle(layout.left, 0, layout.right - layout.left, height, { fill: airOf(theme) }),

@@ -1,5 +1,7 @@
 /** What is written on the section: the ruler in um, the scale along the paper, names, and a letter in every film. */
 import type { Band } from './film-bands.ts'
+import { timePassed } from './nip-curve.ts'
+import { shownPhase } from './phases.ts'
 import type { BenchPicture } from './picture.ts'
 import type { SectionLayout } from './section-layout.ts'
 import type { Shape, Size } from './shapes.ts'
@@ -20,6 +22,7 @@ export function sectionLabels(
     ...lengthBar(picture, layout, size),
     ...letterChips(bands.sheet, layout, picture),
     ...letterChips(bands.blanket, layout, picture),
+    ...sinceLastUnit(picture, layout),
     {
       kind: 'lettering',
       text: words.blanket,
@@ -39,6 +42,16 @@ export function sectionLabels(
       anchor: [0, 1],
     },
   ]
+}
+
+/** While the sheet is on its way: how long the films on it have been setting since the unit before. */
+function sinceLastUnit(picture: BenchPicture, { left, letters }: SectionLayout): Shape[] {
+  const { unit, run, words, theme } = picture
+  const passed = timePassed(shownPhase(picture))
+  if (unit === 0 || passed >= 1) return []
+  const text = words.since(passed * run.setUp.press.interval, unit - 1)
+  const y = 5 + 1.4 * letters
+  return [{ kind: 'lettering', text, x: left + 8, y, size: letters, colour: theme.graphite, anchor: [0, 0] }]
 }
 
 /** Heights above the paper in um, beside the cut. */

@@ -47,6 +47,7 @@ export function pictureOf(setUp: SetUp, change: Partial<BenchPicture> = {}): Ben
     face: 'ink',
     theme: { ground: 0xe4dfd5, paper: 0xfbf9f4, graphite: 0x2a2927, line: 0xc6bfb2, accent: 0x0a6358 },
     words: {
+      since: (seconds, unit) => `${seconds.toFixed(2)} s since unit ${unit + 1}`,
       units: setUp.inks.map(({ name }) => name),
       interval: 'interval',
       paper: 'paper',

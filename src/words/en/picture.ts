@@ -2,6 +2,7 @@
 export const picture = {
   'picture.unit': '{unit} {name}',
   'picture.interval': '{seconds} s',
+  'picture.since': '{seconds} s after {name} was printed',
   'picture.paper': 'paper',
   'picture.blanket': 'blanket',
   'picture.plate': 'plate',
@@ -9,7 +10,7 @@ export const picture = {
   'picture.dampening': 'dampening',
   'picture.impression': 'impression',
   'picture.sheet': 'sheet',
-  'picture.pull': 'pull',
+  'picture.pull': 'pull, tack units',
   'picture.notToScale': 'not to scale',
   'picture.marks.split': 'top film split',
   'picture.marks.lifted': 'lower film split',
