@@ -56,11 +56,14 @@ export const benchStyles = css`
       height: auto;
     }
   }
-  @media (min-width: 1100px) {
+  @media (min-width: 900px) {
     main {
       grid-template:
-        'settings pictures' minmax(0, 1fr)
-        'settings telling' auto 'transport readings' auto / 400px minmax(0, 1fr);
+        'settings pictures' auto
+        'settings transport' auto 'settings telling' minmax(0, 1fr) 'readings readings' auto / 372px minmax(0, 1fr);
+    }
+    .pictures {
+      grid-template-rows: 112px minmax(280px, auto);
     }
     .settings {
       grid-area: settings;
@@ -79,6 +82,13 @@ export const benchStyles = css`
       grid-area: readings;
     }
   }
+  @media (min-width: 1100px) {
+    main {
+      grid-template:
+        'settings pictures' minmax(0, 1fr)
+        'settings telling' auto 'transport readings' auto / 400px minmax(0, 1fr);
+    }
+  }
   @media (min-width: 1100px) and (min-height: 700px) {
     :host {
       grid-template-rows: auto minmax(0, 1fr);
@@ -89,10 +99,10 @@ export const benchStyles = css`
       min-height: 0;
     }
     main {
-      grid-template-rows: minmax(0, 1fr) clamp(172px, 20dvh, 240px) auto;
+      grid-template-rows: minmax(0, 1fr) clamp(160px, 20dvh, 240px) auto;
     }
     .pictures {
-      grid-template-rows: clamp(88px, calc(26dvh - 104px), 260px) minmax(0, 1fr);
+      grid-template-rows: clamp(104px, calc(26dvh - 86px), 280px) minmax(0, 1fr);
     }
     .settings {
       overflow-y: auto;

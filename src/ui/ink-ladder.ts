@@ -25,6 +25,11 @@ export class InkLadder extends SessionElement {
       :host {
         --ladder-columns: minmax(88px, 1fr) 60px 60px 60px 28px 28px;
       }
+      @media (min-width: 900px) and (max-width: 1099px) {
+        :host {
+          --ladder-columns: minmax(104px, 1fr) 52px 52px 52px 28px 28px;
+        }
+      }
       @media (max-width: 480px) {
         :host {
           --ladder-columns: minmax(72px, 1fr) 48px 48px 48px 28px 28px;
@@ -35,7 +40,7 @@ export class InkLadder extends SessionElement {
           --ladder-columns: minmax(88px, 1fr) 56px 56px 56px 88px 44px;
         }
       }
-      @media (pointer: coarse) and (max-width: 1099px) {
+      @media (pointer: coarse) and (max-width: 1099px), (max-width: 400px) {
         :host {
           --ladder-columns: repeat(3, minmax(0, 1fr)) 44px;
         }
@@ -57,7 +62,7 @@ export class InkLadder extends SessionElement {
       .heads span:first-child {
         text-align: left;
       }
-      @media (pointer: coarse) and (max-width: 1099px) {
+      @media (pointer: coarse) and (max-width: 1099px), (max-width: 400px) {
         .heads span:first-child {
           display: none;
         }

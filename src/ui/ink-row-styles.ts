@@ -73,7 +73,7 @@ export const inkRowStyles = css`
       height: 42px;
     }
   }
-  @media (pointer: coarse) and (max-width: 1099px) {
+  @media (pointer: coarse) and (max-width: 1099px), (max-width: 400px) {
     .handle {
       grid-area: 1 / 1 / 2 / 3;
     }

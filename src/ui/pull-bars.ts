@@ -64,6 +64,20 @@ export class PullBars extends SessionElement {
         background: var(--ink);
         forced-color-adjust: none;
       }
+      @media (min-width: 1700px) and (min-height: 900px) {
+        table {
+          font-size: 17px;
+          line-height: 22px;
+        }
+        thead th {
+          font-size: 15px;
+        }
+      }
+      @media (max-width: 1099px) {
+        th {
+          white-space: normal;
+        }
+      }
       .beyond {
         border-right: 0;
         clip-path: polygon(0 0, 100% 0, calc(100% - 6px) 33%, 100% 66%, calc(100% - 6px) 100%, 0 100%);

@@ -63,6 +63,26 @@ export class ReadingsStrip extends SessionElement {
         font-size: 16px;
         font-weight: 400;
       }
+      /* On one screen nothing may grow by a line from nip to nip, as the pictures would jump. */
+      @media (min-width: 1100px) and (min-height: 700px) {
+        :host {
+          display: grid;
+          grid-template-columns: minmax(0, auto) auto;
+          justify-content: start;
+          overflow: auto;
+        }
+        .traps {
+          flex-wrap: nowrap;
+          justify-content: space-between;
+          gap: 4px 8px;
+        }
+        section:last-child dl {
+          flex-wrap: nowrap;
+        }
+        .title {
+          flex-wrap: nowrap;
+        }
+      }
       dd .note {
         display: block;
         font-weight: 400;

@@ -1,5 +1,6 @@
 /** What happened at the nip looked at, in words, and why: the pulls of everything in the stack, side by side. */
 import { css, html } from 'lit'
+import { keyed } from 'lit/directives/keyed.js'
 import { tellNip } from '../press/tell.ts'
 import { linkedText } from './linked-text.ts'
 import './panel-button.ts'
@@ -33,6 +34,12 @@ export class Telling extends SessionElement {
         min-height: 0;
         overflow-y: auto;
       }
+      @media (min-width: 1700px) and (min-height: 900px) {
+        .said {
+          font-size: 22px;
+          line-height: 30px;
+        }
+      }
       @media (max-width: 720px) {
         :host {
           grid-template-columns: minmax(0, 1fr);
@@ -41,6 +48,7 @@ export class Telling extends SessionElement {
     `,
   ]
 
+  /** A paragraph that comes in as the press stops is read out once, and nothing is while it runs. */
   override render() {
     const { setUp, results, playback, patch } = this.session
     const names = setUp.inks.map((ink) => ink.name)
@@ -49,7 +57,9 @@ export class Telling extends SessionElement {
     return html`
       <section aria-labelledby="what">
         <h2 id="what">${say('bench.whatHappened', { unit: playback.unit + 1, name: names[playback.unit] })}</h2>
-        <p class="said" aria-live=${playback.playing ? 'off' : 'polite'}>${linkedText(sentences.join(' '))}</p>
+        <div aria-live=${playback.playing ? 'off' : 'polite'}>
+          ${keyed(playback.playing, html`<p class="said">${linkedText(sentences.join(' '))}</p>`)}
+        </div>
       </section>
       <section aria-labelledby="why">
         <div class="title">

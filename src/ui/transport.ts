@@ -11,6 +11,12 @@ export class Transport extends SessionElement {
   static override styles = [
     sharedStyles,
     css`
+      :host {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px;
+        align-content: start;
+      }
       .buttons,
       .nip {
         display: flex;
@@ -19,7 +25,7 @@ export class Transport extends SessionElement {
         align-items: center;
       }
       .nip {
-        margin-top: 8px;
+        flex: 1 1 260px;
         gap: 8px;
       }
       .play {

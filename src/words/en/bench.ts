@@ -5,7 +5,7 @@ export const bench = {
   'bench.job': 'Harvest market poster',
   'bench.undo': 'Undo',
   'bench.redo': 'Redo',
-  'bench.theme': 'Light',
+  'bench.theme': 'Colours',
   'bench.theme.auto': 'as the system',
   'bench.theme.light': 'light',
   'bench.theme.dark': 'dark',
@@ -136,7 +136,7 @@ export const bench = {
   'bench.linePicture':
     'The press from the side: {units, plural, one {# unit} other {# units}}; the sheet is at unit {unit}.',
   'bench.sectionPicture':
-    'The film stack cut open at the nip of unit {unit}: {films, plural, =0 {bare paper} one {# wet film on the paper} other {# wet films on the paper}} below the {name} film of the blanket. The table below says the same in numbers.',
+    'The film stack cut open at the nip of unit {unit}: {films, plural, =0 {bare paper} one {# wet film on the paper} other {# wet films on the paper}} below the {name} film of the blanket.',
   'bench.loupePicture':
     'The face of the sheet after unit {unit}, one millimetre across: the film of {name} split in {split}, a film below was lifted in {lifted}, the paper was picked in {torn}.',
   'bench.cut': 'section cuts at',
