@@ -8,7 +8,7 @@ export type Point = readonly [x: number, y: number]
 const width = 420
 const height = 200
 const left = 44
-const right = width - 8
+const right = width - 20
 const top = 8
 const bottom = height - 36
 
@@ -27,7 +27,7 @@ export class LinePlot extends LitElement {
       display: block;
       width: 100%;
       height: auto;
-      max-width: 640px;
+      max-width: 520px;
     }
     text {
       fill: var(--soft);

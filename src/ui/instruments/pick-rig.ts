@@ -1,6 +1,6 @@
 /** The pick test to work with: a strip is printed, the learner marks where picking begins, and that is judged. */
 import type { PropertyDeclarations } from 'lit'
-import { html, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import type { Paper } from '../../physics/paper.ts'
 import { paperNames, papers } from '../../physics/paper.ts'
 import type { MarkVerdict, Oil, PickTest, TornSpot } from '../../physics/pick-test.ts'
@@ -46,7 +46,23 @@ export class PickRig extends RigElement {
     _place: { state: true },
     _verdict: { state: true },
   }
-  static override styles = [sharedStyles, tableStyles, rigStyles]
+  static override styles = [
+    sharedStyles,
+    tableStyles,
+    rigStyles,
+    css`
+      .place {
+        flex: 1 1 100%;
+        max-width: 1000px;
+      }
+      input[type='range'] {
+        display: block;
+        width: 100%;
+        border: 0;
+        background: none;
+      }
+    `,
+  ]
 
   declare _paper: string
   declare _oil: Oil
@@ -136,7 +152,7 @@ export class PickRig extends RigElement {
         @mark=${({ place }: MarkEvent) => (this._place = place)}
       ></tack-pick-strip>
       <div class="row">
-        <label class="field"
+        <label class="field place"
           >${say('rig.pick.place')}
           <input
             type="range"

@@ -26,6 +26,7 @@ export class PickStrip extends LitElement {
     svg {
       display: block;
       width: 100%;
+      max-width: 1000px;
       height: auto;
       cursor: ew-resize;
       touch-action: pan-y;
@@ -54,6 +55,11 @@ export class PickStrip extends LitElement {
       font-size: 15px;
       text-anchor: middle;
     }
+    @media (max-width: 700px) {
+      text {
+        font-size: 28px;
+      }
+    }
   `
 
   declare test: PickTest
@@ -67,7 +73,7 @@ export class PickStrip extends LitElement {
     const x = place * perMm
     const velocities = roundTicks(0, test.endVelocity).filter((each) => each > 0 && each <= test.endVelocity)
     return html`<svg
-      viewBox="-8 0 ${length + 16} ${top + breadth + 44}"
+      viewBox="-8 0 ${length + 16} ${top + breadth + 58}"
       role="img"
       aria-label=${say('rig.pick.strip', { length: strip.length, velocity: test.endVelocity, torn: torn.length })}
       @pointerdown=${this.#down}
@@ -78,9 +84,9 @@ export class PickStrip extends LitElement {
       ${velocities.map((velocity) => {
         const at = placeOf(test, velocity) * perMm
         return svg`<line class="tick" x1=${at} x2=${at} y1=${top + breadth} y2=${top + breadth + 6}></line>
-          <text x=${at} y=${top + breadth + 22}>${sayNumber(velocity, 0, 1)}</text>`
+          <text x=${at} y=${top + breadth + 26}>${sayNumber(velocity, 0, 1)}</text>`
       })}
-      <text x=${length / 2} y=${top + breadth + 40}>${say('rig.pick.tableSpeed')}</text>
+      <text x=${length / 2} y=${top + breadth + 52}>${say('rig.pick.tableSpeed')}</text>
       ${
         Number.isFinite(place)
           ? svg`<path class="mark" d="M${x} ${top} v-14 m-6 6 l6 8 l6 -8" fill="none"></path>

@@ -60,17 +60,19 @@ export class ProofResult extends LitElement {
         max-width: 420px;
         height: auto;
         margin: 8px 0;
+        background: var(--paper);
+        forced-color-adjust: none;
       }
       rect {
         stroke: #2a2927;
         stroke-width: 0.75;
       }
       .paper {
-        fill: var(--paper);
+        fill: #fdfcfa;
         stroke: #857e72;
       }
       text {
-        fill: var(--soft);
+        fill: #4c4943;
         font-size: 13px;
         text-anchor: middle;
       }

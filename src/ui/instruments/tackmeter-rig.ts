@@ -68,7 +68,7 @@ export class TackmeterRig extends RigElement {
           grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
         }
       }
-      dl {
+      ul {
         display: grid;
         gap: 0 16px;
         font-size: 15px;
@@ -185,6 +185,13 @@ export class TackmeterRig extends RigElement {
             </button>
             <p aria-live="polite">${this._said}</p>
           </div>
+          <tack-tackmeter-trend
+            .session=${this.session}
+            .instrument=${instrument}
+            .sample=${samples[this._ink]}
+            .set=${set}
+            .hidesLaw=${this.hidesLaw}
+          ></tack-tackmeter-trend>
         </div>
         <div>
           ${this.#inWords()}
@@ -202,13 +209,6 @@ export class TackmeterRig extends RigElement {
           </figure>
         </div>
       </div>
-      <tack-tackmeter-trend
-        .session=${this.session}
-        .instrument=${instrument}
-        .sample=${samples[this._ink]}
-        .set=${set}
-        .hidesLaw=${this.hidesLaw}
-      ></tack-tackmeter-trend>
     `
   }
 
@@ -235,15 +235,15 @@ export class TackmeterRig extends RigElement {
   #inWords() {
     const { _instrument: instrument, _state: state, _set: set } = this
     const film = filmNow(instrument, state)
-    return html`<dl>
-      <dd>${say('rig.time', { time: state.time })}</dd>
-      <dd>${say('rig.now', { speed: state.speed, temperature: state.temperature })}</dd>
-      <dd>${say('tackmeter.surface', { speed: surfaceSpeed(instrument, state.speed) })}</dd>
-      <dd>${say('tackmeter.film', { film })}; ${say('tackmeter.evaporated', { share: state.evaporated })}</dd>
-      <dd>${say('rig.torque', { torque: torqueOf(pullNow(instrument, this.#ink, state)) })}</dd>
-      ${set.speed > 0 ? html`<dd>${say('tackmeter.conversion', { factor: pullPerTack(instrument, set) })}</dd>` : nothing}
-      <dd>${say('tackmeter.repeats', { deviation: readingDeviation(instrument) })}</dd>
-    </dl>`
+    return html`<ul>
+      <li>${say('rig.time', { seconds: state.time })}</li>
+      <li>${say('rig.now', { speed: state.speed, temperature: state.temperature })}</li>
+      <li>${say('tackmeter.surface', { speed: surfaceSpeed(instrument, state.speed) })}</li>
+      <li>${say('tackmeter.film', { film })}; ${say('tackmeter.evaporated', { share: state.evaporated })}</li>
+      <li>${say('rig.torque', { torque: torqueOf(pullNow(instrument, this.#ink, state)) })}</li>
+      ${set.speed > 0 ? html`<li>${say('tackmeter.conversion', { factor: pullPerTack(instrument, set) })}</li>` : nothing}
+      <li>${say('tackmeter.repeats', { deviation: readingDeviation(instrument) })}</li>
+    </ul>`
   }
 
   #traceWords(): string {
