@@ -2,6 +2,7 @@
 import { bench } from './en/bench.ts'
 import { cautions } from './en/cautions.ts'
 import { drills } from './en/drills.ts'
+import { firstLook } from './en/first-look.ts'
 import { instruments } from './en/instruments.ts'
 import { lesson } from './en/lesson.ts'
 import { lessons } from './en/lessons.ts'
@@ -23,6 +24,7 @@ export const en = {
   ...bench,
   ...cautions,
   ...drills,
+  ...firstLook,
   ...instruments,
   ...lesson,
   ...lessons,
