@@ -40,6 +40,6 @@ export function labOfScreenColour(hex: string): Lab | null {
 }
 
 /** Whether coded light lies beyond what the screen can show. */
-export function isOutsideScreen(light: ScreenLight): boolean {
+function isOutsideScreen(light: ScreenLight): boolean {
   return light.some((part) => part < -tolerance || part > 1 + tolerance)
 }

@@ -7,7 +7,7 @@ import { bandCount, type Spectrum } from './spectrum.ts'
 import { xyzOfReflectance, type XYZ } from './tristimulus.ts'
 
 /** Why no clear ink gives a colour on a paper. */
-export type OutOfReach = 'lighter than the paper' | 'darker than the paper allows' | 'more vivid than an ink can be'
+type OutOfReach = 'lighter than the paper' | 'darker than the paper allows' | 'more vivid than an ink can be'
 
 /** An ink made from a wanted colour. */
 export interface SpotInk {

@@ -25,9 +25,9 @@ export const temperatureRate = 0.025
 export const thicknessExponent = 0.15
 
 /** Share of its pull that a fresh film loses to emulsified water at normal dampening (sources disagree, so a parameter). */
-export const waterLossAtNormal = 0.15
+const waterLossAtNormal = 0.15
 /** s. Time in which that loss falls to 1/e on the sheet: chosen so that most is regained before the next unit. */
-export const waterRecoveryTime = 0.06
+const waterRecoveryTime = 0.06
 
 /** ln of the speed factor at surface speed `speed` (m/s, above 0). */
 export function speedTerm(speed: number): number {

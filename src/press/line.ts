@@ -11,7 +11,7 @@ import { dampeningAt, temperatureAt } from './setup.ts'
 export const storeFilm = 80
 
 /** A film lying on the sheet, as one later unit meets it: all of its pull that does not depend on thickness. */
-export interface FilmOnSheet {
+interface FilmOnSheet {
   /** ln of speed, temperature and water factors */
   term: number
   /** how far suction has raised its pull, before the films below slow that down */

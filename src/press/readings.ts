@@ -10,7 +10,7 @@ import { emptyStack, lnTackOf, surveyStack } from './stack.ts'
 import { patchBefore } from './train.ts'
 
 /** Mass trap of one ink on one other. */
-export interface TrapReading {
+interface TrapReading {
   /** units of the two inks, the earlier first */
   earlier: number
   later: number

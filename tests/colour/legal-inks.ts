@@ -8,7 +8,7 @@ export const anySet = fc.constantFrom(...Object.values(inkSets))
 /** Amounts of cyan, magenta, yellow and black, each up to twice its solid. */
 export const fourAmounts = fc.tuple(amount(), amount(), amount(), amount())
 
-export function amount(most = 2) {
+function amount(most = 2) {
   return fc.double({ min: 0, max: most, noNaN: true })
 }
 

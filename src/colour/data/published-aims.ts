@@ -1,5 +1,5 @@
 /** Lab as published: L*, a*, b*, illuminant D50, 2 degree observer, paper included. */
-export type PublishedLab = readonly [number, number, number]
+type PublishedLab = readonly [number, number, number]
 
 /**
  * The patches of a published set. Two or more letters are solids printed over one another, named without regard

@@ -29,12 +29,6 @@ export function checkSetup(tacks: number[], waterless = false): Setup {
   }
 }
 
-/** The same on a web press: 10 m/s, 1.2 m from unit to unit. */
-export function webSetup(tacks: number[], paperName: string): Setup {
-  const sheetFed = checkSetup(tacks)
-  return { ...sheetFed, paper: papers[paperName], press: { ...sheetFed.press, speed: 10, interval: 0.12 } }
-}
-
 export interface CheckRow {
   name: string
   tacks: number[]

@@ -31,7 +31,7 @@ export interface Nip {
 }
 
 /** B = b (1 - e^(-x/b)): what bare paper holds at once of a blanket film x, um. */
-export function heldAtOnce(blanketFilm: number, holdLimit: number): number {
+function heldAtOnce(blanketFilm: number, holdLimit: number): number {
   return holdLimit * (1 - exp(-blanketFilm / holdLimit))
 }
 

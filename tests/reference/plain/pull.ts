@@ -14,7 +14,7 @@ import {
 } from './setup.ts'
 
 /** Tack of a mixture: the geometric mean of the inks' tacks by share. */
-export function mixtureTack(film: Film, setup: Setup): number {
+function mixtureTack(film: Film, setup: Setup): number {
   const logTacks = setup.inks.map((ink) => log(ink.tack))
   return exp(dot(film, logTacks) / thickness(film))
 }

@@ -8,16 +8,6 @@ export function patchOf(revolution: Revolution, inks: number[]): PrintedPatch {
   return revolution.patches[total(inks.map((ink) => 2 ** ink))]
 }
 
-/** Film of one ink where exactly these inks print, um. */
-export function filmOf(revolution: Revolution, ink: number, inks: number[]): number {
-  return patchOf(revolution, inks).film[ink]
-}
-
-/** Film of the later ink on wet ink over its film alone, both on this sheet. */
-export function massTrap(revolution: Revolution, later: number, earlier: number): number {
-  return filmOf(revolution, later, [earlier, later]) / filmOf(revolution, later, [later])
-}
-
 /** Foreign share of every unit's store. */
 export function contamination(revolution: Revolution): number[] {
   return revolution.state.stores.map((store, unit) => 1 - store[unit] / thickness(store))

@@ -5,7 +5,7 @@ import type { Setup } from './setup.ts'
 import { startingStore } from './store.ts'
 import { printingTurn, type Rollers } from './unit.ts'
 
-export interface Balance {
+interface Balance {
   /** um by ink over the whole sheet, summed over the run */
   start: Film
   fresh: Film

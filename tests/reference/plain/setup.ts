@@ -3,7 +3,7 @@
  * Nothing here comes from src: this program is the outside check on it.
  */
 
-export interface Ink {
+interface Ink {
   name: string
   /** tack units, at 2 m/s, 2 um and 25 degC */
   tack: number
@@ -40,7 +40,7 @@ export interface Paper {
   wetLoss?: number
 }
 
-export interface Press {
+interface Press {
   /** surface speed, m/s */
   speed: number
   /** time between two units, s */
@@ -71,7 +71,7 @@ export const thinnessExponent = 0.15
 /** um */
 export const referenceFilm = 2
 /** Share of its pull that a fresh film loses to water at normal dampening. */
-export const waterLoss = 0.15
+const waterLoss = 0.15
 /** s: how fast that loss goes once the film is on the sheet */
 export const waterTime = 0.06
 /** Weibull modulus of the paper's strength. */
