@@ -82,7 +82,7 @@ export class SheetTable extends StripElement {
       inputmode="decimal"
       autocomplete="off"
       aria-label=${say('strip.cell', { patch: name, filter: say(`strip.filter.${filter}`) })}
-      aria-invalid=${this.wrong.includes(name) ? 'true' : 'false'}
+      aria-invalid=${this.wrong.some((patch = '') => isSamePatch(patch, name)) ? 'true' : 'false'}
       .value=${this.#reading(name)?.[filter] ?? ''}
       @change=${(event: Event) => this.#type(name, filter, (event.target as HTMLInputElement).value)}
     />`
@@ -93,7 +93,7 @@ export class SheetTable extends StripElement {
   }
 
   #reading(name: string): SheetReading | undefined {
-    return this.desk.state.readings.find(({ patch }) => patch === name)
+    return this.desk.state.readings.find(({ patch = '' }) => isSamePatch(patch, name))
   }
 
   /** Rows stay in the order of the table, so that a problem's row is the one seen. */
@@ -101,7 +101,8 @@ export class SheetTable extends StripElement {
     const names = stripPatches(this.inkNames.length).map((patch) => this.#name(patch))
     this.desk.set({
       readings: names.map((patch) => ({
-        ...(this.#reading(patch) ?? { patch }),
+        ...this.#reading(patch),
+        patch,
         ...(patch === name ? { [filter]: text.trim() } : {}),
       })),
     })
@@ -121,6 +122,12 @@ export class SheetTable extends StripElement {
       }),
     })
   }
+}
+
+/** A patch stays the same when its inks change places on the press, and its name with them. */
+function isSamePatch(first: string, second: string): boolean {
+  const inks = (name: string) => name.split(' + ').sort().join(' + ')
+  return inks(first) === inks(second)
 }
 
 customElements.define('tack-sheet-table', SheetTable)

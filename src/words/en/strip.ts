@@ -208,7 +208,7 @@ export const strip = {
 
   'strip.shelf': 'Shelf',
   'strip.shelfIntro':
-    'Your own inks, papers and presses, kept under a name for this visit. Save the shelf to a file to keep it, and open that file to have it again.',
+    'Your own inks, papers and presses, each under a name. Save the shelf to a file to keep it or hand it on, and open that file to have it again.',
   'strip.inks': '[[ink|Inks]]',
   'strip.papers': '[[paper|Papers]]',
   'strip.presses': '[[press|Presses]]',
