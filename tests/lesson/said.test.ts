@@ -46,7 +46,7 @@ test.each<[BenchExpectation, string]>([
   [{ is: 'order', inks: ['yellow', 'cyan'] }, 'The inks print in the order cyan, yellow. Asked for is yellow, cyan.'],
   [
     { is: 'patch', inks: ['cyan'] },
-    'In the patch looked at, cyan, magenta, yellow print. Asked for is the patch of cyan.',
+    'The patch looked at is that of cyan, magenta, yellow. Asked for is the patch of cyan.',
   ],
   [{ is: 'paper', value: 'newsprint' }, 'The paper is coated. Asked for is newsprint.'],
   [{ is: 'kind', value: 'web' }, 'The press is sheet-fed. Asked for is web.'],

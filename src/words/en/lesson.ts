@@ -7,7 +7,7 @@ export const lesson = {
   'lesson.atMost': '{reading} reads {value, number, ::.##} {unit}. Asked for are at most {aim, number, ::.###} {unit}.',
   'lesson.noReading': '{reading} cannot be read here: {problem}.',
   'lesson.order': 'The inks print in the order {now}. Asked for is {aim}.',
-  'lesson.patch': 'In the patch looked at, {now} print. Asked for is the patch of {aim}.',
+  'lesson.patch': 'The patch looked at is that of {now}. Asked for is the patch of {aim}.',
   'lesson.paper': 'The paper is {now}. Asked for is {aim}.',
   'lesson.kind': 'The press is {now}. Asked for is {aim}.',
   'lesson.waterless': 'The press is {now}. Asked for is {aim}.',

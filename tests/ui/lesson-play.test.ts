@@ -1,0 +1,85 @@
+import { readFileSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { checkLesson } from '../../src/lesson/check-lesson.ts'
+import type { Lesson } from '../../src/lesson/lesson.ts'
+import type { LearningStorage } from '../../src/session/learning.ts'
+import { Learning } from '../../src/session/learning.ts'
+import { Session } from '../../src/session/session.ts'
+import { LessonPlay } from '../../src/ui/lessons/lesson-play.ts'
+import { readingsToTake } from '../../src/ui/lessons/readings-to-take.ts'
+import { benchNow } from '../../src/session/lesson-bench.ts'
+
+const { lesson } = checkLesson(readFileSync('lessons/two-inks-wrong-order.lesson.yaml', 'utf8'), { everyday: [] })
+const wrongOrder = lesson as Lesson
+
+function fresh(storage: LearningStorage | null = null) {
+  const session = new Session()
+  const learning = new Learning(storage)
+  return { session, learning, play: new LessonPlay(wrongOrder, session, wrongOrder.id, learning) }
+}
+
+test('a lesson puts its own start on the bench', () => {
+  const { session } = fresh()
+  expect(session.setUp.inks.map(({ name, tack }) => [name, tack])).toEqual([
+    ['cyan', 14],
+    ['yellow', 10],
+  ])
+})
+
+test('a prediction is asked for before anything is shown, and stays when the step is opened again', () => {
+  const { play } = fresh()
+  play.goOn()
+  expect(play.predicting).toBe(true)
+  play.goOn()
+  expect(play.step.id).toBe('guess')
+  play.handIn({ choose: 'same' })
+  play.handIn({ choose: 'worse' })
+  expect(play.progress.records['guess'].answer).toEqual({ choose: 'same' })
+  expect(play.predicting).toBe(false)
+})
+
+test('a missed step says what the bench was then, and setting back brings the bench of its opening', () => {
+  const { session, play } = fresh()
+  play.jumpTo('repair')
+  const before = session.setUp
+  expect(before.inks.map(({ name }) => name)).toEqual(['yellow', 'cyan'])
+  play.handIn()
+  expect(play.missed?.bench.setUp).toBe(before)
+  session.change({ kind: 'move ink', from: 0, to: 1 })
+  play.setBack()
+  expect(session.setUp).toEqual(before)
+  session.change({ kind: 'move ink', from: 0, to: 1 })
+  play.handIn()
+  expect(play.missed).toBeNull()
+  expect(play.progress.records['repair'].done).toBe(true)
+})
+
+test('the next visit goes on at the same step, with the same bench', () => {
+  const { session, learning, play } = fresh()
+  play.jumpTo('swap')
+  session.change({ kind: 'move ink', from: 0, to: 1 })
+  play.handIn()
+  play.keep()
+  const next = new Session()
+  const again = new LessonPlay(wrongOrder, next, wrongOrder.id, learning)
+  expect(again.progress).toEqual(play.progress)
+  expect(next.setUp).toEqual(session.setUp)
+})
+
+test('another version of the lesson keeps the place, and leaves the bench alone', () => {
+  const { session, play } = fresh()
+  play.jumpTo('swap')
+  session.change({ kind: 'edit ink', unit: 0, field: 'tack', value: 15 })
+  const { setUp } = session
+  const next = LessonPlay.inPlaceOf(play, { ...wrongOrder, title: 'Other' })
+  expect(next.step.id).toBe('swap')
+  expect(session.setUp).toBe(setUp)
+})
+
+test('every reading an author is offered can be taken', () => {
+  const { session } = fresh()
+  const offered = readingsToTake(benchNow(session)).map(({ name }) => name)
+  expect(offered).toContain('mass trap of yellow on cyan')
+  expect(offered).not.toContain('mass trap of cyan on yellow')
+  expect(new Set(offered).size).toBe(offered.length)
+})
