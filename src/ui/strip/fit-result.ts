@@ -81,7 +81,7 @@ export class FitResult extends StripElement {
             aria-describedby="problem"
             aria-invalid=${this._problem === null ? 'false' : 'true'}
         /></label>
-        <button type="submit">${say('strip.usePress')}</button>
+        <button type="submit" ?disabled=${this.isClosed('kind')}>${say('strip.usePress')}</button>
       </form>
       <p id="problem" class=${this._problem === null ? '' : 'mark'} role="status">
         ${this._problem ?? this._said ?? nothing}

@@ -1,5 +1,6 @@
 /** The shelf: own inks, papers and presses put there under a name, used again, saved to a file and read from one. */
 import { css, html, nothing } from 'lit'
+import type { Control } from '../../lesson/control.ts'
 import { readShelf } from '../../measure/check-shelf.ts'
 import { writeShelf } from '../../measure/shelf.ts'
 import { putOnShelf, setUpWithPress, takeOffShelf } from '../../measure/shelf-change.ts'
@@ -17,6 +18,9 @@ import { stripStyles } from './strip-styles.ts'
 
 type List = 'inks' | 'papers' | 'presses'
 const lists: readonly List[] = ['inks', 'papers', 'presses']
+
+/** A lesson that closes this control keeps the entries of the list off the bench. */
+const controlOf = { inks: 'inks', papers: 'paper', presses: 'kind' } as const satisfies Record<List, Control>
 
 export class ShelfPanel extends StripElement {
   static override properties = { _said: { state: true }, _problems: { state: true } }
@@ -114,6 +118,7 @@ export class ShelfPanel extends StripElement {
             <span>${entry.name}<span class="note">${note(entry)}</span></span>
             <button
               type="button"
+              ?disabled=${this.isClosed(controlOf[list])}
               aria-label=${say(`strip.useThat.${list}`, { name: entry.name })}
               @click=${() => this.#tell(say('strip.used', { name: entry.name }), use(entry))}
             >
