@@ -2,7 +2,7 @@
 import type { Control } from '../lesson/control.ts'
 import type { Measures } from './measures.ts'
 import { ownMeasures } from './measures.ts'
-import type { ViewName } from './view-state.ts'
+import type { Hideable, ViewName, ViewState } from './view-state.ts'
 
 export interface Look {
   /** the part of the page that is open */
@@ -18,6 +18,10 @@ export interface Look {
   theme: 'auto' | 'light' | 'dark'
   /** controls that the open lesson keeps as they are */
   closed: readonly Control[]
+  /** parts and controls that a link leaves out, as where the page stands inside another one */
+  hide: readonly Hideable[]
+  /** the drill a link asks for */
+  drill: ViewState['drill'] | null
 }
 
 export const openingLook: Look = {
@@ -28,4 +32,6 @@ export const openingLook: Look = {
   measures: ownMeasures,
   theme: 'auto',
   closed: [],
+  hide: [],
+  drill: null,
 }

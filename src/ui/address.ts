@@ -1,29 +1,50 @@
 /** The part of the address after the #: where the navigation points to, and where a set-up from a link arrives. */
+import { learningOf } from '../session/learning.ts'
 import { readLink } from '../session/link.ts'
 import type { LinkSaid } from '../session/link-said.ts'
 import type { Session } from '../session/session.ts'
+import { showView } from '../session/snapshot.ts'
 import type { ViewName } from '../session/view-state.ts'
 import { viewNames } from '../session/view-state.ts'
 import { writeSetUp } from '../session/write-setup.ts'
+import { browserStorage } from './browser-storage.ts'
 
 /** The address of a view that leaves the set-up alone. */
 export function addressOf(view: ViewName): string {
   return `#view=${view.replaceAll(' ', '+')}`
 }
 
-/** Takes in what the address asks for; returns what was wrong with it. */
-export function followAddress(session: Session, hash: string): readonly LinkSaid[] {
+export interface Followed {
+  /** what was wrong with it */
+  readonly problems: readonly LinkSaid[]
+  /** whether it asks for a task, so that a view which is open has to open anew */
+  readonly task: boolean
+  /** settles when the units of measure it asks for are in use; rejects where their code does not arrive */
+  readonly done: Promise<void>
+}
+
+const nothingAsked: Followed = { problems: [], task: false, done: Promise.resolve() }
+
+/** Whether the address names at most a view, so that what was on the bench before may stay there. */
+export function leavesSetUp(hash: string): boolean {
+  return viewNames.some((view) => addressOf(view) === hash) || readLink(hash) === null
+}
+
+/** Takes in what the address asks for. */
+export function followAddress(session: Session, hash: string): Followed {
   const alone = viewNames.find((view) => addressOf(view) === hash)
   if (alone) {
     session.lookWith({ view: alone })
-    return []
+    return nothingAsked
   }
   const link = readLink(hash)
-  if (!link) return []
+  if (!link) return nothingAsked
+  const { view, problems } = link
+  const { lesson, drill = null, hide = [] } = view
   session.change({ kind: 'load', given: writeSetUp(link.setUp) })
-  const { view = 'bench', face = 'ink', patch, unit } = link.view
-  const leftOut = patch ? link.setUp.inks.filter((_, index) => !patch.includes(index)).map(({ name }) => name) : []
-  session.lookWith({ view, face, leftOut })
-  if (unit !== undefined) session.play({ kind: 'look at unit', unit })
-  return link.problems
+  if (lesson !== undefined) learningOf(session, browserStorage).open = lesson
+  session.lookWith({ hide, drill })
+  const named = lesson === undefined ? (drill ? 'drills' : 'bench') : 'lessons'
+  const done = showView(session, { ...view, view: view.view ?? named })
+  return { problems, task: lesson !== undefined || drill !== null, done }
 }

@@ -15,6 +15,7 @@ import './scenario-bar.ts'
 import './section-panel.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
+import { hiddenPartStyles, markHidden } from './tools/hidden-parts.ts'
 import './telling.ts'
 import './transport.ts'
 
@@ -26,7 +27,7 @@ const pressable = 'a, button, input, select, summary, textarea, [tabindex="0"]'
 
 export class Bench extends SessionElement {
   static override properties = { _picture: { state: true } }
-  static override styles = [sharedStyles, benchStyles]
+  static override styles = [sharedStyles, benchStyles, hiddenPartStyles]
 
   declare _picture: string
 
@@ -47,6 +48,10 @@ export class Bench extends SessionElement {
     super.disconnectedCallback()
     this.#stopClock?.()
     document.removeEventListener('keydown', this.#key)
+  }
+
+  override willUpdate(): void {
+    markHidden(this, this.session.look.hide)
   }
 
   override render() {

@@ -8,6 +8,7 @@ import './reading-switch.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
+import './tools/page-tools.ts'
 import { views } from './views.ts'
 
 const themes = ['auto', 'light', 'dark'] as const
@@ -102,11 +103,12 @@ export class PageHeader extends SessionElement {
           )}
         </ul>
       </nav>
-      ${this.view === 'bench' ? html`<tack-reading-switch .session=${session}></tack-reading-switch>` : nothing}
+      ${this.view === 'bench' && !session.look.hide.includes('sheet') ? html`<tack-reading-switch .session=${session}></tack-reading-switch>` : nothing}
       <div class="right">
         <button type="button" class="plain" @click=${() => this.dispatchEvent(new Event('first-look'))}>
           ${say('page.firstLook')}
         </button>
+        <tack-page-tools .session=${session}></tack-page-tools>
         <button type="button" ?disabled=${!session.canUndo} @click=${() => session.undo()}>${say('bench.undo')}</button>
         <button type="button" ?disabled=${!session.canRedo} @click=${() => session.redo()}>${say('bench.redo')}</button>
         <label for="theme">${say('bench.theme')}</label>

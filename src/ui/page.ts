@@ -5,7 +5,7 @@ import type { LinkSaid } from '../session/link-said.ts'
 import type { Session } from '../session/session.ts'
 import { twoInkSession } from '../session/two-inks.ts'
 import type { ViewName } from '../session/view-state.ts'
-import { followAddress } from './address.ts'
+import { followAddress, leavesSetUp } from './address.ts'
 import { forgetPicture } from './bench-picture.ts'
 import { isFirstVisit } from './first-visit.ts'
 import type { PageHeader } from './page-header.ts'
@@ -13,6 +13,7 @@ import './page-header.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
+import { beginDraft } from './tools/page-draft.ts'
 import { openView, viewNamed } from './views.ts'
 
 export class Page extends SessionElement {
@@ -79,6 +80,7 @@ export class Page extends SessionElement {
   override connectedCallback(): void {
     super.connectedCallback()
     this.#follow()
+    void this.#takeUpDraft()
     if (isFirstVisit(location.hash)) void this.#lookFirst()
     window.addEventListener('hashchange', this.#goTo)
     document.addEventListener('keydown', this.#key)
@@ -104,15 +106,19 @@ export class Page extends SessionElement {
       return html`<tack-first-look .session=${this.firstLook} @done=${this.#endFirstLook}></tack-first-look>`
     const { name } = viewNamed(this.session.look.view)
     return html`
-      <tack-page-header
-        role="banner"
-        .session=${this.session}
-        .view=${name}
-        @first-look=${this.#lookFirst}
-      ></tack-page-header>
+      ${this.session.look.hide.includes('header') ? html`<div><h1 class="unseen">${say('page.title')}</h1></div>` : this.#head(name)}
       <div>${this.problems.length > 0 ? this.#notice() : nothing}</div>
       ${this.#body(name)}
     `
+  }
+
+  #head(name: ViewName) {
+    return html`<tack-page-header
+      role="banner"
+      .session=${this.session}
+      .view=${name}
+      @first-look=${this.#lookFirst}
+    ></tack-page-header>`
   }
 
   #body(name: ViewName) {
@@ -165,7 +171,20 @@ export class Page extends SessionElement {
 
   readonly #follow = (): void => {
     this.failed = null
-    this.problems = followAddress(this.session, location.hash)
+    const { problems, task, done } = followAddress(this.session, location.hash)
+    this.problems = problems
+    if (task) this.view = null
+    done.catch((error: unknown) => {
+      if (!(error instanceof TypeError)) throw error
+      this.problems = [...this.problems, { message: 'link.measures', values: {} }]
+    })
+  }
+
+  /** A set-up that the address gives goes before a draft; a view that it names alone goes before the draft's view. */
+  async #takeUpDraft(): Promise<void> {
+    const takeUp = leavesSetUp(location.hash)
+    await beginDraft(this.session, takeUp)
+    if (takeUp) this.#follow()
   }
 
   #paintTheme(): void {

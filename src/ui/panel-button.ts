@@ -36,6 +36,7 @@ export class PanelButton extends SessionElement {
   }
 
   override render() {
+    if (this.panel === 'how' && this.session.look.hide.includes('workings')) return nothing
     const heading = say(`bench.panel.${this.panel}`)
     return html`
       <button type="button" aria-haspopup="dialog" @click=${() => (this._open = true)}>${heading}</button>

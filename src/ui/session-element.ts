@@ -21,9 +21,10 @@ export abstract class SessionElement extends LitElement {
     this.#unsubscribe?.()
   }
 
-  /** Whether the open lesson keeps this control as it is. */
+  /** Whether the open lesson keeps this control as it is, or the link leaves it out. */
   protected isClosed(control: Control): boolean {
-    return this.session.look.closed.includes(control)
+    const { closed, hide } = this.session.look
+    return closed.includes(control) || hide.includes(control)
   }
 
   /** Makes a change; returns the first reason why it cannot be, or null. */

@@ -16,6 +16,7 @@ import { picture } from './en/picture.ts'
 import { rigs } from './en/rigs.ts'
 import { run } from './en/run.ts'
 import { strip } from './en/strip.ts'
+import { tools } from './en/tools.ts'
 import { trials } from './en/trials.ts'
 import { tables } from './en/tables.ts'
 import { workings } from './en/workings.ts'
@@ -38,6 +39,7 @@ export const en = {
   ...rigs,
   ...run,
   ...strip,
+  ...tools,
   ...trials,
   ...tables,
   ...workings,

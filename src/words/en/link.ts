@@ -40,6 +40,8 @@ export const link = {
     'The link gives {count, plural, =0 {no ink} one {one ink} other {# inks}}; allowed are {least} to {most}. The usual four are loaded.',
   'link.tooManyInks':
     'The link gives {count, number} inks; allowed are {least} to {most}. Those after the {most}th are left out.',
+  'link.measures':
+    'The units of measure that the link asks for could not be fetched; numbers stay in the usual ones. Load the page again when the connection is back.',
 } as const
 
 export type LinkKey = keyof typeof link

@@ -1,0 +1,47 @@
+/** What became of the draft, in three words; only what a person has to know at once is read out. */
+import { css, html } from 'lit'
+import { say } from '../say.ts'
+import { SessionElement } from '../session-element.ts'
+import { sharedStyles } from '../shared-styles.ts'
+import type { DraftNews } from './page-draft.ts'
+import { draftOf } from './page-draft.ts'
+
+const quiet: readonly DraftNews[] = ['opening', 'empty', 'saved', 'not saved']
+
+export class DraftStateLine extends SessionElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        color: var(--soft);
+        font-size: 14px;
+        line-height: 18px;
+      }
+      .loud {
+        color: var(--graphite);
+        font-weight: 650;
+      }
+    `,
+  ]
+
+  #end: (() => void) | undefined
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#end = draftOf(this.session).subscribe(() => this.requestUpdate())
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#end?.()
+  }
+
+  override render() {
+    const { news } = draftOf(this.session)
+    const words = say(`tools.draft.${news}`)
+    const isQuiet = quiet.includes(news)
+    return html`${isQuiet ? words : ''}<span class="loud" role="status">${isQuiet ? '' : words}</span>`
+  }
+}
+
+customElements.define('tack-draft-state', DraftStateLine)

@@ -1,0 +1,89 @@
+/** The draft of the page and what became of it. The code that keeps it is fetched once the page is up. */
+import type { Draft } from '../../session/draft.ts'
+import type { DraftState } from '../../session/draft-shelf.ts'
+import type { Session } from '../../session/session.ts'
+
+export type DraftNews = DraftState | 'opening' | 'empty' | 'not loaded'
+
+export class PageDraft {
+  #draft: Draft | null = null
+  #news: DraftNews = 'opening'
+  /** why the draft that was found cannot be read; null where none was found or it could */
+  #unreadable: string | null = null
+  readonly #listeners = new Set<() => void>()
+
+  get news(): DraftNews {
+    return this.#news
+  }
+
+  /** A draft that could not be read: its text, and why as far as that is known. */
+  get aside(): { text: string; reason: string | null } | null {
+    const text = this.#draft?.setAside ?? null
+    return text === null ? null : { text, reason: this.#unreadable }
+  }
+
+  dropAside(): void {
+    this.#draft?.dropSetAside()
+    this.#tell()
+  }
+
+  /** `takeUp` says whether a draft that is found goes on the bench. Call once. */
+  async begin(session: Session, takeUp: boolean): Promise<void> {
+    try {
+      const [{ Draft }, { keepDraft }, { draftPorts }] = await Promise.all([
+        import('../../session/draft.ts'),
+        import('../../session/keep-draft.ts'),
+        import('../draft-ports.ts'),
+      ])
+      const draft = new Draft(draftPorts(), (news) => this.#become(news))
+      this.#draft = draft
+      const { found } = await keepDraft(session, draft, { takeUp })
+      if (found.kind === 'unreadable') this.#unreadable = found.reason
+      // What was just taken up is in the storage as it stands here; otherwise nothing has been done yet.
+      const asFound = found.kind === 'draft' && takeUp ? 'saved' : 'empty'
+      this.#become(draft.state === 'not saved' ? asFound : draft.state)
+    } catch (error) {
+      if (!(error instanceof TypeError)) throw error
+      this.#become('not loaded')
+    }
+  }
+
+  /** Writes at once what waits to be written, as when the page is left. */
+  flush(): void {
+    this.#draft?.flush()
+  }
+
+  subscribe(listener: () => void): () => void {
+    this.#listeners.add(listener)
+    return () => this.#listeners.delete(listener)
+  }
+
+  #become(news: DraftNews): void {
+    this.#news = news
+    this.#tell()
+  }
+
+  #tell(): void {
+    for (const listener of this.#listeners) listener()
+  }
+}
+
+const drafts = new WeakMap<Session, PageDraft>()
+
+/** The one draft of this session. */
+export function draftOf(session: Session): PageDraft {
+  let draft = drafts.get(session)
+  if (!draft) drafts.set(session, (draft = new PageDraft()))
+  return draft
+}
+
+/** Keeps a draft from now on. A page inside another shows what that one asks for, and keeps none. */
+export async function beginDraft(session: Session, takeUp: boolean): Promise<void> {
+  if (window.parent !== window) return
+  const draft = draftOf(session)
+  addEventListener('pagehide', () => draft.flush())
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') draft.flush()
+  })
+  await draft.begin(session, takeUp)
+}
