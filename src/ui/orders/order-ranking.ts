@@ -167,8 +167,8 @@ export class OrderRanking extends RankingElement {
   #start(): void {
     this._pair = []
     this._said = ''
-    // One core is left to the page.
-    this.ranking.start(this.session.setUp, Math.max(1, navigator.hardwareConcurrency - 1))
+    // One core is left to the page where there are enough of them; it needs little while it waits.
+    this.ranking.start(this.session.setUp, Math.max(2, navigator.hardwareConcurrency - 1))
   }
 
   #weigh(list: OrderList): Weighed {

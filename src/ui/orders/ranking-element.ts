@@ -4,8 +4,8 @@ import type { Ranking } from '../../session/ranking.ts'
 import { rankingOf } from '../../session/ranking.ts'
 import { SessionElement } from '../session-element.ts'
 
-/** ms between two pictures of a growing ranking. */
-const between = 300
+/** ms between two pictures of a growing ranking: weighing tens of thousands of orders anew takes a while. */
+const between = (orders: number) => (orders > 5000 ? 1500 : 300)
 
 export abstract class RankingElement extends SessionElement {
   #unsubscribe: (() => void) | undefined
@@ -15,7 +15,7 @@ export abstract class RankingElement extends SessionElement {
     super.connectedCallback()
     this.#unsubscribe = this.ranking.subscribe(() => {
       if (this.ranking.state.running !== 'ranking') this.requestUpdate()
-      else this.#timer ??= setTimeout(this.#show, between)
+      else this.#timer ??= setTimeout(this.#show, between(this.ranking.state.list?.count ?? 0))
     })
   }
 
