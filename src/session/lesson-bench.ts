@@ -12,7 +12,8 @@ export function benchNow({ setUp, look }: Session): Bench {
 export function putOnBench(session: Session, { setUp, patch }: Bench): void {
   if (setUp !== session.setUp) {
     session.change({ kind: 'load', given: writeSetUp(setUp) })
-    session.play({ kind: 'look at unit', unit: setUp.inks.length - 1 })
+    const unit = setUp.inks.findLastIndex(({ name }) => patch.includes(name))
+    session.play({ kind: 'look at unit', unit: Math.max(0, unit) })
     session.play({ kind: 'scrub', phase: openingPhase })
   }
   session.lookWith({ leftOut: setUp.inks.map(({ name }) => name).filter((name) => !patch.includes(name)) })

@@ -1,4 +1,5 @@
 /** What is read off the sheet, large: mass trap of each pair, and film, lifting, picking and contamination at the unit looked at. */
+import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import { liftedShares } from '../press/readings.ts'
 import { inkLetters } from '../session/letters.ts'
@@ -16,6 +17,7 @@ import './share-bar.ts'
 const inksWithAllPairs = 4
 
 export class ReadingsStrip extends SessionElement {
+  static override properties: PropertyDeclarations = { ...SessionElement.properties, known: { attribute: false } }
   static override styles = [
     sharedStyles,
     css`
@@ -65,21 +67,21 @@ export class ReadingsStrip extends SessionElement {
       }
       /* On one screen nothing may grow by a line from nip to nip, as the pictures would jump. */
       @media (min-width: 1100px) and (min-height: 700px) {
-        :host {
+        :host(:not([wraps])) {
           display: grid;
           grid-template-columns: minmax(0, auto) auto;
           justify-content: start;
           overflow: auto;
         }
-        .traps {
+        :host(:not([wraps])) .traps {
           flex-wrap: nowrap;
           justify-content: space-between;
           gap: 4px 8px;
         }
-        section:last-child dl {
+        :host(:not([wraps])) section:last-child dl {
           flex-wrap: nowrap;
         }
-        .title {
+        :host(:not([wraps])) .title {
           flex-wrap: nowrap;
         }
       }
@@ -91,14 +93,17 @@ export class ReadingsStrip extends SessionElement {
     `,
   ]
 
+  /** terms of the glossary a lesson has come to: what goes by another is not shown yet; all where undefined */
+  declare known: ReadonlySet<string> | undefined
+
   override render() {
     return html`
       <section>
         <div class="title">
-          <h3>${linkedText(say('bench.massTrapHead'))}</h3>
+          ${this.#knows('mass-trap') ? html`<h3>${linkedText(say('bench.massTrapHead'))}</h3>` : nothing}
           <tack-panel-button .session=${this.session} .panel=${'readings'}></tack-panel-button>
         </div>
-        <dl class="traps">${this.#traps()}</dl>
+        ${this.#knows('mass-trap') ? html`<dl class="traps">${this.#traps()}</dl>` : nothing}
       </section>
       ${this.#nip()}
     `
@@ -125,6 +130,10 @@ export class ReadingsStrip extends SessionElement {
     )
   }
 
+  #knows(term: string): boolean {
+    return this.known === undefined || this.known.has(term)
+  }
+
   #nip() {
     const { setUp, results, playback, patch, look } = this.session
     const { unit } = playback
@@ -146,15 +155,15 @@ export class ReadingsStrip extends SessionElement {
             <span class="note">${this.#weighed(name)}</span>
           </dd>
         </div>
-        <div>
+        <div ?hidden=${!this.#knows('lifting')}>
           <dt>${linkedText(say('bench.liftedHead'))}</dt>
           <dd>${percent(most < 0 ? 0 : lifted[most])}<span class="note">${of}</span></dd>
         </div>
-        <div>
+        <div ?hidden=${!this.#knows('picking')}>
           <dt>${linkedText(say('bench.pickedHead'))}</dt>
           <dd>${percent(readings.torn[patch])}<span class="note">${say('bench.ofPatch')}</span></dd>
         </div>
-        <div>
+        <div ?hidden=${!this.#knows('contamination')}>
           <dt>${linkedText(say('bench.contaminationHead'))}</dt>
           <dd>
             ${sayNumber(100 * readings.contamination[unit], 1)} <small>${say('bench.index')}</small>

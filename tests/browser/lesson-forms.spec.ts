@@ -45,7 +45,7 @@ const forms: Form[] = [
   {
     id: 'a reading within a tolerance',
     wrong: (page) => enter(page, 'Tack of cyan', '20'),
-    says: /tack of cyan reads 20 tack units\. Asked for are 9 tack units, give or take 0\.1.*other way/s,
+    says: /Tack of cyan reads 20 tack units\. Asked for are 9 tack units, give or take 0\.1.*other way/s,
     right: (page) => enter(page, 'Tack of cyan', '9'),
   },
   {
@@ -126,7 +126,7 @@ const forms: Form[] = [
     id: 'the bench and a question at once',
     handIn: 'Hand in',
     wrong: (page) => choose(page, 'Up'),
-    says: /tack of yellow reads 10 tack units/s,
+    says: /Tack of yellow reads 10 tack units/s,
     right: async (page) => {
       await enter(page, 'Tack of yellow', '12')
       await choose(page, 'Up')

@@ -34,6 +34,14 @@ export function courseLesson(id: string): Lesson {
   return lesson
 }
 
+/** Terms that the course has explained once this lesson is done; undefined for a lesson that stands alone. */
+export function termsKnownIn(id: string): ReadonlySet<string> | undefined {
+  const at = course.lessons.indexOf(id)
+  if (at < 0) return undefined
+  const introduced = course.lessons.slice(0, at + 1).flatMap((each) => courseLesson(each).introduces)
+  return new Set([...course.everyday, ...introduced])
+}
+
 /** Everything the checker says of a text, which may be anything. */
 export function checked(text: string): CheckedLesson {
   return checkInCourse(course, text, textOf)

@@ -24,7 +24,12 @@ const ofPaper: readonly Control[] = ['paper', 'surface strength', 'absorbency']
 const ofPress: readonly Control[] = ['kind', 'speed', 'interval', 'temperature', 'dampening', 'waterless']
 
 export class LessonBench extends SessionElement {
-  static override properties = { show: { attribute: false }, veiled: { type: Boolean }, _picture: { state: true } }
+  static override properties = {
+    show: { attribute: false },
+    known: { attribute: false },
+    veiled: { type: Boolean },
+    _picture: { state: true },
+  }
   static override styles = [
     sharedStyles,
     css`
@@ -93,6 +98,8 @@ export class LessonBench extends SessionElement {
 
   /** controls the lesson shows; all where undefined */
   declare show: readonly Control[] | undefined
+  /** terms the course has come to; what goes by others is left out; nothing is where undefined */
+  declare known: ReadonlySet<string> | undefined
   /** what came of the print is covered, so that a prediction is one */
   declare veiled: boolean
   declare _picture: string
@@ -112,6 +119,18 @@ export class LessonBench extends SessionElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#stopClock?.()
+  }
+
+  #patch = 0
+
+  /** Where another patch leaves the unit looked at out, the last one that prints in it is looked at. */
+  override updated(): void {
+    const { patch, playback } = this.session
+    if (patch === this.#patch) return
+    this.#patch = patch
+    if (patch !== 0 && (patch & (1 << playback.unit)) === 0) {
+      this.session.play({ kind: 'look at unit', unit: 31 - Math.clz32(patch) })
+    }
   }
 
   override render() {
@@ -144,8 +163,12 @@ export class LessonBench extends SessionElement {
         ></tack-choice>
         ${this.#picture()}
       </div>
-      <tack-readings-strip class="panel" .session=${session}></tack-readings-strip>
-      <tack-telling class="panel" .session=${session}></tack-telling>
+      <tack-readings-strip wraps class="panel" .session=${session} .known=${this.known}></tack-readings-strip>
+      ${
+        this.known?.has('weakest-film') === false
+          ? nothing
+          : html`<tack-telling class="panel" .session=${session}></tack-telling>`
+      }
     </div>`
   }
 

@@ -10,7 +10,7 @@ import { browserStorage } from '../browser-storage.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
-import { checked, course, courseLesson, exampleText, lessonText } from './course-files.ts'
+import { checked, course, courseLesson, exampleText, lessonText, termsKnownIn } from './course-files.ts'
 import type { ListWish } from './course-list.ts'
 import './course-list.ts'
 import './lesson-author.ts'
@@ -116,7 +116,7 @@ export class LessonsView extends SessionElement {
       case 'list':
         return html`<tack-course-list .learning=${this.#learning} @wish=${this.#wish}></tack-course-list>`
       case 'lesson':
-        return this.#lesson(screen.play, screen.problems)
+        return this.#lesson(screen.play, screen.problems, termsKnownIn(screen.key))
       case 'results':
         return html`<tack-lesson-results
           .lesson=${screen.play.lesson}
@@ -139,7 +139,7 @@ export class LessonsView extends SessionElement {
     }
   }
 
-  #lesson(play: LessonPlay, problems: readonly Problem[]) {
+  #lesson(play: LessonPlay, problems: readonly Problem[], known: ReadonlySet<string> | undefined) {
     return html`
       <section class="lesson" aria-label=${say('lessons.panel')}>
         <div class="row top">
@@ -162,6 +162,7 @@ export class LessonsView extends SessionElement {
         <tack-lesson-bench
           .session=${this.session}
           .show=${play.lesson.show}
+          .known=${known}
           .veiled=${play.predicting}
         ></tack-lesson-bench>
       </section>

@@ -69,13 +69,18 @@ function missedView({ verdict, bench }: Missed, glossary: Glossary) {
     .filter(({ message }) => message !== 'lesson.answer')
   return html`<div class="set-off told">
     <p><strong>${say('lessons.notYet')}</strong></p>
-    ${findings.map(({ message, values }) => html`<p>${say(message, inShownUnits(values))}</p>`)}
+    ${findings.map(({ message, values }) => html`<p>${capitalised(say(message, inShownUnits(values)))}</p>`)}
     ${verdict.feedback.map((words) => proseView(words, glossary))}
   </div>`
 }
 
 function inShownUnits(values: Record<string, string | number>): Record<string, string | number> {
   return typeof values['unit'] === 'string' ? { ...values, unit: shownUnit(values['unit']) } : values
+}
+
+/** A sentence may begin with the name of a reading. */
+function capitalised(sentence: string): string {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1)
 }
 
 function choiceText({ choices }: { choices: readonly { id: string; text: string }[] }, id: string): string {
