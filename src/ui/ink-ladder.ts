@@ -17,6 +17,13 @@ import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 import { stairSentence } from './stair-sentence.ts'
 
+/** The element that really has the focus, through all shadow roots; null where it is elsewhere. */
+function deepFocus(root: ShadowRoot): HTMLElement | null {
+  const { activeElement } = root
+  if (!(activeElement instanceof HTMLElement)) return null
+  return activeElement.shadowRoot ? (deepFocus(activeElement.shadowRoot) ?? activeElement) : activeElement
+}
+
 export class InkLadder extends SessionElement {
   static override properties = { _carried: { state: true }, _status: { state: true } }
   static override styles = [
@@ -82,7 +89,9 @@ export class InkLadder extends SessionElement {
 
   declare _carried: Carried | null
   declare _status: string
-  #refocus: string | null = null
+  /** which ink each row showed last, as rows change places under the focus */
+  #shown = new Map<InkRow, string>()
+  #focused: { ink: string | null; place: number; part: HTMLElement } | null = null
 
   constructor() {
     super()
@@ -134,12 +143,49 @@ export class InkLadder extends SessionElement {
     `
   }
 
+  override willUpdate(): void {
+    this.#tellChange()
+    const part = deepFocus(this.renderRoot as ShadowRoot)
+    if (!part) return
+    const place = this.#rows.findIndex((row) => row.matches(':focus-within'))
+    this.#focused = { part, place, ink: place < 0 ? null : (this.#shown.get(this.#rows[place]) ?? null) }
+  }
+
   override updated(changed: PropertyValues): void {
     super.updated(changed)
-    if (this.#refocus === null) return
-    const name = this.#refocus
-    this.#refocus = null
-    this.#rows.find((row) => row.ink?.name === name)?.focusHandle()
+    this.#shown = new Map(this.#rows.map((row) => [row, row.ink?.name ?? '']))
+    const focused = this.#focused
+    this.#focused = null
+    if (focused) void this.#keepFocus(focused)
+  }
+
+  /** Says that an ink has come or gone, whichever control did it; a whole new set speaks for itself. */
+  #tellChange(): void {
+    const names = this.session.setUp.inks.map(({ name }) => name)
+    const before = Array.from(this.#shown.values())
+    if (before.length === 0 || Math.abs(names.length - before.length) !== 1) return
+    const added = names.findIndex((name) => !before.includes(name))
+    const removed = before.find((name) => !names.includes(name))
+    const units = names.length
+    if (removed === undefined) this._status = say('bench.inkAdded', { name: names[added], unit: added + 1, units })
+    else if (added < 0) this._status = say('bench.inkRemoved', { name: removed, units })
+  }
+
+  /** Moving an element in the page takes the focus from it, and a removed one has none to give back. */
+  async #keepFocus({ ink, place, part }: { ink: string | null; place: number; part: HTMLElement }): Promise<void> {
+    const rows = this.#rows
+    await Promise.all(rows.map((row) => row.updateComplete))
+    const added = this.renderRoot.querySelector<SessionElement>('tack-add-ink')
+    await added?.updateComplete
+    const now = deepFocus(this.renderRoot as ShadowRoot)
+    if (now && !now.matches(':disabled')) return
+    if (part.isConnected && !part.matches(':disabled')) {
+      part.focus()
+      return
+    }
+    const same = rows.find((row) => row.ink?.name === ink)
+    const near = place < 0 ? rows.length - 1 : Math.min(place, rows.length - 1)
+    ;(same ?? rows[near]).focusHandle()
   }
 
   get #rows(): InkRow[] {
@@ -156,14 +202,7 @@ export class InkLadder extends SessionElement {
   #take(event: Event): void {
     event.stopPropagation()
     if (!(event instanceof CarryEvent)) return
-    this.#keepFocus(event.target)
     this.#do(event.step)
-  }
-
-  /** Rows keep the focus through their move; the stair has none to keep. */
-  #keepFocus(target: EventTarget | null): void {
-    const row = target as Partial<InkRow>
-    if (row.focusHandle && row.matches?.(':focus-within')) this.#refocus = row.ink?.name ?? null
   }
 
   #do(step: CarryStep): void {

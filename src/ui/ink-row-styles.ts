@@ -70,7 +70,7 @@ export const inkRowStyles = css`
       grid-auto-columns: minmax(44px, 1fr);
     }
     .moves button {
-      height: 42px;
+      height: 44px;
     }
   }
   @media (pointer: coarse) and (max-width: 1099px), (max-width: 400px) {

@@ -89,6 +89,15 @@ export class InkStair extends LitElement {
         display: block;
         font-size: 13px;
       }
+      @media (forced-colors: active) {
+        .tread {
+          color: var(--graphite);
+          forced-color-adjust: none;
+        }
+        .tack {
+          color: CanvasText;
+        }
+      }
       @media (prefers-reduced-motion: reduce) {
         .tread {
           transition: none;

@@ -24,6 +24,11 @@ export class PanelButton extends SessionElement {
         min-height: 24px;
         font-size: 14px;
       }
+      @media (pointer: coarse) {
+        button {
+          min-height: 44px;
+        }
+      }
     `,
   ]
 

@@ -41,6 +41,11 @@ export class Transport extends SessionElement {
         min-height: 32px;
         white-space: nowrap;
       }
+      @media (pointer: coarse) {
+        button {
+          min-height: 44px;
+        }
+      }
       .scrub {
         display: flex;
         flex: 1 1 120px;

@@ -4,6 +4,7 @@ import type { Locator, Page } from '@playwright/test'
 export async function openBench(page: Page): Promise<void> {
   await page.goto('./#view=bench')
   await page.getByRole('heading', { name: 'Tackstair' }).waitFor()
+  await handle(page, '.+').first().waitFor()
 }
 
 /** The handle by which an ink is carried. */

@@ -1,0 +1,53 @@
+/** Whoever works by keyboard or is read to never loses the place, and fingers find room. */
+import type { Page } from '@playwright/test'
+import { expect, test } from '@playwright/test'
+import { handle, openBench, order } from './bench-page.ts'
+
+const status = (page: Page) => page.locator('tack-ink-ladder').getByRole('status')
+
+test('the focus stays on what moved an ink, and moves on where that has gone', async ({ page }) => {
+  await openBench(page)
+  const earlier = page.getByRole('button', { name: 'Move magenta one unit earlier' })
+  await earlier.focus()
+  await page.keyboard.press('Enter')
+  await expect(earlier).toBeFocused()
+  await page.keyboard.press('Enter')
+  expect(await order(page)).toEqual(['magenta', 'black', 'cyan', 'yellow'])
+  await expect(handle(page, 'magenta')).toBeFocused()
+  await page.keyboard.press('Control+z')
+  expect(await order(page)).toEqual(['black', 'magenta', 'cyan', 'yellow'])
+  await expect(handle(page, 'magenta')).toBeFocused()
+})
+
+test('an ink removed or added is told, and the focus goes to the ink in its place', async ({ page }) => {
+  await openBench(page)
+  await page.getByRole('button', { name: 'More about magenta' }).click()
+  await page.getByRole('button', { name: 'Remove magenta' }).focus()
+  await page.keyboard.press('Enter')
+  await expect(status(page)).toHaveText('magenta is removed; 3 inks are left.')
+  await expect(handle(page, 'yellow')).toBeFocused()
+  const add = page.getByRole('button', { name: 'Add ink' })
+  await add.focus()
+  for (let units = 4; units <= 8; units++) {
+    await page.keyboard.press('Enter')
+    await expect(status(page)).toContainText(`as unit ${units} of ${units}.`)
+  }
+  await expect(add).toHaveCount(0)
+  await expect(page.getByRole('button', { name: /^Unit 8: / })).toBeFocused()
+})
+
+test('what is pressed with a finger is at least 44 px high, but for words within a sentence', async ({ browser }) => {
+  const context = await browser.newContext({ hasTouch: true, isMobile: true, viewport: { width: 390, height: 844 } })
+  const page = await context.newPage()
+  await openBench(page)
+  const parts = ['ink-row', 'transport', 'panel-button', 'scenario-bar', 'patch-switch', 'add-ink']
+  const heights = await Promise.all(
+    parts.flatMap(async (part) => {
+      const buttons = await page.locator(`tack-${part} button:not(tack-term button)`).all()
+      expect(buttons.length, part).toBeGreaterThan(0)
+      return Promise.all(buttons.map(async (button) => (await button.boundingBox())?.height ?? 44))
+    }),
+  )
+  for (const height of heights.flat()) expect(height).toBeGreaterThanOrEqual(43.9)
+  await context.close()
+})
