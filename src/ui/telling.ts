@@ -40,6 +40,12 @@ export class Telling extends SessionElement {
           line-height: 30px;
         }
       }
+      @media (min-width: 1100px) and (max-height: 799px) {
+        .said {
+          font-size: 16px;
+          line-height: 20px;
+        }
+      }
       @media (max-width: 720px) {
         :host {
           grid-template-columns: minmax(0, 1fr);

@@ -12,10 +12,11 @@ export const nip = {
   'nip.failed':
     'Only in {count, number} of {of, number} spots was the {ink} [[ink-film|film]] the weakest; only there did it split and leave half of itself behind.',
   'nip.lifted':
-    'In {count, number} of {of, number} a film below was weaker, mostly the {weakest} ({weakestCount, number}): it split instead, part of it and all that lay above it was [[lifting|lifted]] off with the blanket, and no {ink} was left there.',
+    'In {count, number} of {of, number} a film below was weaker, most often the {weakest} ({weakestCount, number}): it split instead, the blanket [[lifting|lifted]] part of it with all above it, and no {ink} stayed there.',
   'nip.lifted-one':
-    'In {count, number} of {of, number} the {weakest} below was weaker: it split instead, part of it was [[lifting|lifted]] off with the blanket, and no {ink} was left there.',
+    'In {count, number} of {of, number} the {weakest} below was weaker: it split instead, the blanket [[lifting|lifted]] part of it, and no {ink} stayed there.',
   'nip.torn':
-    'In {count, number} of {of, number} spots the paper itself was the weakest: its surface was [[picking|picked]] off with all that lay on it.',
-  'nip.open': 'In {count, number} of {of, number} spots the film was too thin to touch.',
+    'In {count, number} of {of, number} the paper was the weakest: its surface was [[picking|picked]] off with all that lay on it.',
+  'nip.open':
+    'In {count, number} of {of, number} spots the film was too thin to reach into a hollow, and touched nothing.',
 } as const
