@@ -22,7 +22,7 @@ export function miniStair(treads: readonly MiniTread[]) {
       const height = letterRoom + (high - letterRoom - 1) * (tack / highest)
       const [x, y] = [1 + place * wide, high - height]
       return svg`<rect class="tread" x=${x} y=${y} width=${wide} height=${height}></rect>
-        <rect x=${x + 1} y=${y + 1} width=${wide - 2} height="6" fill=${colour}></rect>
+        <rect class="ink" x=${x + 1} y=${y + 1} width=${wide - 2} height="6" fill=${colour}></rect>
         <text x=${x + wide / 2} y=${high - 4}>${letter}</text>`
     })}
   </svg>`

@@ -4,6 +4,7 @@ import { css, html, nothing } from 'lit'
 import type { Table } from '../../report/csv.ts'
 import { mannerOf, writeCsv } from '../../report/csv.ts'
 import { factorial } from '../../press/orders.ts'
+import type { PositionScores } from '../../press/order-positions.ts'
 import { positionScores } from '../../press/order-positions.ts'
 import type { OrderList, Weighed } from '../../session/order-list.ts'
 import { inksForSearch } from '../../session/ranking.ts'
@@ -47,6 +48,7 @@ export class OrderRanking extends RankingElement {
   declare _pair: readonly number[]
   declare _said: string
   #weighed: { of: OrderList; count: number; by: unknown; weighed: Weighed } | undefined
+  #positions: { by: Weighed; scores: PositionScores | undefined } | undefined
 
   constructor() {
     super()
@@ -154,8 +156,7 @@ export class OrderRanking extends RankingElement {
     // Orders come beginning by beginning, so the means of a part of many would say something else than those of all.
     const partial = task !== null && task.setUp.inks.length >= inksForSearch && !this.ranking.complete
     if (!task || !list || partial) return html`<p class="note">${say('orders.harmWaits')}</p>`
-    const weighed = this.#weigh(list)
-    const scores = positionScores(list.inks, list.scored(weighed))
+    const scores = this.#positionsOf(list)
     if (!scores) return html`<p class="note">${say('orders.harmWaits')}</p>`
     return html`<tack-position-picture
       .inks=${task.setUp.inks}
@@ -178,6 +179,14 @@ export class OrderRanking extends RankingElement {
     const weighed = list.weigh(weights)
     this.#weighed = { of: list, count: list.count, by: weights, weighed }
     return weighed
+  }
+
+  #positionsOf(list: OrderList): PositionScores | undefined {
+    const weighed = this.#weigh(list)
+    if (this.#positions?.by !== weighed) {
+      this.#positions = { by: weighed, scores: positionScores(list.inks, list.scored(weighed)) }
+    }
+    return this.#positions.scores
   }
 
   #act({ act, number }: OrderEvent, list: OrderList): void {

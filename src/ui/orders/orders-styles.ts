@@ -79,6 +79,9 @@ export const ordersStyles = css`
     fill: var(--field);
     stroke: var(--edge);
   }
+  rect.ink {
+    stroke: var(--edge);
+  }
   td.words,
   th.words {
     text-align: left;

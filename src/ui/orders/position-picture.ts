@@ -149,7 +149,7 @@ export class PositionPicture extends LitElement {
       ${this.inks.map(({ name }, ink) => {
         const base = head + row * (ink + 0.5)
         return svg`<line class="base" x1=${names} x2=${whole} y1=${base} y2=${base}></line>
-          <rect x="0" y=${base - 14} width="10" height="22" fill=${this.colours.get(name) ?? '#808080'}></rect>
+          <rect class="ink" x="0.5" y=${base - 14} width="10" height="22" fill=${this.colours.get(name) ?? '#808080'}></rect>
           <text x="16" y=${base + 2}>${isNarrow ? letters[ink] : shortened(name)}</text>`
       })}
       ${cells}
