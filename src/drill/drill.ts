@@ -53,7 +53,7 @@ const mostDraws = 400
 export function makeDrill(request: DrillRequest): Drill {
   const draw = seededDraws(request.seed, drillStream + levels.indexOf(request.level))
   // The kind is drawn once, so that kinds hard to make solvable come up as often as the others.
-  const kind = request.kind ?? pick(draw, pick(draw, faultFamilies))
+  const kind = request.kind ?? drawKind(draw)
   for (let drawnBefore = 0; drawnBefore < mostDraws; drawnBefore++) {
     const drill = drawDrill(request, kind, draw, drawnBefore)
     if (drill && isSolvable(drill)) return drill
@@ -61,6 +61,15 @@ export function makeDrill(request: DrillRequest): Drill {
   throw new Error(
     `No solvable drill was found for seed ${request.seed}, level ${request.level} and the kind ${kind} in ${mostDraws} draws.`,
   )
+}
+
+/** The kind of the first fault in the drill of a request that asks for none. */
+export function kindDrawn({ seed, level }: Pick<DrillRequest, 'seed' | 'level'>): FaultKind {
+  return drawKind(seededDraws(seed, drillStream + levels.indexOf(level)))
+}
+
+function drawKind(draw: Draw): FaultKind {
+  return pick(draw, pick(draw, faultFamilies))
 }
 
 const drillStream = 80

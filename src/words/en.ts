@@ -1,6 +1,7 @@
 /** Every sentence on the page, in English; one file for each part of it. */
 import { bench } from './en/bench.ts'
 import { cautions } from './en/cautions.ts'
+import { drillRoom } from './en/drill-room.ts'
 import { drills } from './en/drills.ts'
 import { firstLook } from './en/first-look.ts'
 import { instruments } from './en/instruments.ts'
@@ -24,6 +25,7 @@ import { workings } from './en/workings.ts'
 export const en = {
   ...bench,
   ...cautions,
+  ...drillRoom,
   ...drills,
   ...firstLook,
   ...instruments,

@@ -1,11 +1,121 @@
 /** The fault drills: a job with something hidden wrong in it, to be found from the evidence and put right. */
-import { html } from 'lit'
+import { css, html } from 'lit'
+import type { DrillPart } from '../../session/drill-desk.ts'
+import { drillParts } from '../../session/drill-desk.ts'
+import type { ChooseEvent } from '../choice.ts'
+import '../choice.ts'
 import { say } from '../say.ts'
-import { SessionElement } from '../session-element.ts'
+import { sharedStyles } from '../shared-styles.ts'
+import './cure-panel.ts'
+import './diagnosis-form.ts'
+import './diagnosis-verdict.ts'
+import { DrillElement } from './drill-element.ts'
+import './drill-evidence.ts'
+import './drill-record.ts'
+import './drill-start.ts'
+import { drillStyles } from './drill-styles.ts'
+import './drill-ticket.ts'
+import './remedies-panel.ts'
 
-export class DrillsView extends SessionElement {
+export class DrillsView extends DrillElement {
+  static override styles = [
+    sharedStyles,
+    drillStyles,
+    css`
+      :host {
+        padding: 8px;
+      }
+      main,
+      .side,
+      .work {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 8px;
+        align-content: start;
+      }
+      .panel {
+        padding: 12px 16px;
+        border-radius: var(--corner);
+        background: var(--panel);
+      }
+      .head {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px 24px;
+        align-items: center;
+      }
+      @media (min-width: 1100px) {
+        .work {
+          grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
+        }
+      }
+    `,
+  ]
+
+  #stopFollowing: (() => void) | undefined
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    // What is open belongs to what is looked at, so that a link or a draft comes back to it.
+    this.#stopFollowing = this.desk.subscribe(() => {
+      const { request } = this.desk.state
+      if (request && this.session.look.drill !== request) this.session.lookWith({ drill: request })
+    })
+    const { drill: asked } = this.session.look
+    const { request } = this.desk.state
+    if (asked && !(request && request.level === asked.level && request.seed === asked.seed)) void this.desk.open(asked)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#stopFollowing?.()
+  }
+
   override render() {
-    return html`<main><h2>${say('page.drills')}</h2></main>`
+    const { part } = this.desk.state
+    return html`<main>
+      <div class="panel head">
+        <h2>${say('page.drills')}</h2>
+        <tack-choice
+          .legend=${say('room.parts')}
+          .options=${drillParts.map((value) => ({ value, label: say(`room.part.${value}`) }))}
+          .value=${part}
+          @choose=${({ value }: ChooseEvent) => this.desk.show(value as DrillPart)}
+        ></tack-choice>
+      </div>
+      ${this.#content(part)}
+    </main>`
+  }
+
+  #content(part: DrillPart) {
+    const { session } = this
+    switch (part) {
+      case 'drill':
+        return this.#drill()
+      case 'remedies':
+        return html`<tack-remedies-panel class="panel" .session=${session}></tack-remedies-panel>`
+      case 'record':
+        return html`<tack-drill-record class="panel" .session=${session}></tack-drill-record>`
+    }
+  }
+
+  #drill() {
+    const { session } = this
+    const { drill } = this.desk.state
+    const start = html`<tack-drill-start class="panel" .session=${session}></tack-drill-start>`
+    if (!drill) return start
+    return html`${start}
+      <div class="work">
+        <tack-drill-evidence class="panel" .session=${session} .drill=${drill}></tack-drill-evidence>
+        <div class="side">
+          <tack-drill-ticket class="panel" .drill=${drill}></tack-drill-ticket>
+          <div class="panel">
+            <tack-diagnosis-form .session=${session} .drill=${drill}></tack-diagnosis-form>
+            <tack-diagnosis-verdict .session=${session}></tack-diagnosis-verdict>
+          </div>
+          <tack-cure-panel class="panel" .session=${session} .drill=${drill}></tack-cure-panel>
+        </div>
+      </div>`
   }
 }
 

@@ -1,0 +1,168 @@
+/** The drill of a session: what is open, the learner's work on it and what it was judged, and the record of all drills. */
+import type { Cause } from '../drill/cause.ts'
+import type { Cure } from '../drill/cure.ts'
+import type { Drill, DrillRequest } from '../drill/drill.ts'
+import { kindDrawn } from '../drill/drill.ts'
+import type { Evidence } from '../drill/evidence.ts'
+import type { Level } from '../drill/level.ts'
+import { writeDrill } from '../drill/link.ts'
+import { nextKind } from '../drill/practice.ts'
+import type { Work, WorkVerdict } from '../drill/work.ts'
+import { cure, diagnose, noWork, take } from '../drill/work.ts'
+import type { AskDrill } from './drilling.ts'
+import { drillAsker } from './drilling.ts'
+import type { DrillEntry, RecordStorage } from './drill-record.ts'
+import { attemptsIn, readRecord, writeRecord } from './drill-record.ts'
+import type { Session } from './session.ts'
+
+export const drillParts = ['drill', 'remedies', 'record'] as const
+export type DrillPart = (typeof drillParts)[number]
+
+export interface DrillState {
+  readonly part: DrillPart
+  readonly level: Level
+  /** what was asked for; the drill follows once it is made */
+  readonly request: DrillRequest | null
+  readonly drill: Drill | null
+  readonly problem: string | null
+  readonly work: Work
+  /** null until judged */
+  readonly verdict: WorkVerdict | null
+  readonly judging: boolean
+  /** whether the learner has asked for the answer */
+  readonly answerShown: boolean
+  readonly record: readonly DrillEntry[]
+  /** whether the browser keeps the record */
+  readonly keeps: boolean
+}
+
+/** The sheet lies on the table from the start. */
+const firstLook: Work = take(noWork, { kind: 'eye', unit: null })
+
+const closed = { drill: null, problem: null, work: firstLook, verdict: null, judging: false, answerShown: false }
+
+export class DrillDesk {
+  #state: DrillState
+  readonly #ask: AskDrill
+  readonly #storage: RecordStorage | null
+  readonly #listeners = new Set<() => void>()
+
+  constructor(storage: RecordStorage | null, ask: AskDrill = drillAsker()) {
+    this.#storage = storage
+    this.#ask = ask
+    const record = readRecord(storage)
+    this.#state = { ...closed, part: 'drill', level: 'easy', request: null, record, keeps: storage !== null }
+  }
+
+  get state(): DrillState {
+    return this.#state
+  }
+
+  show(part: DrillPart): void {
+    this.#set({ part })
+  }
+
+  setLevel(level: Level): void {
+    this.#set({ level })
+  }
+
+  /** Opens the drill of this request, from its beginning. */
+  async open(request: DrillRequest): Promise<void> {
+    this.#set({ ...closed, part: 'drill', level: request.level, request })
+    const answer = await this.#ask({ kind: 'make', request })
+    if (this.#state.request !== request) return
+    if (answer.kind === 'made') this.#set({ drill: answer.drill })
+    else if (answer.kind === 'failed') this.#set({ problem: answer.reason })
+  }
+
+  /** Opens the next drill of the level: of the kind that practice returns to. */
+  next(): Promise<void> {
+    const { level, record, request } = this.#state
+    const used = new Set(record.map(({ drill }) => drill))
+    const kind = nextKind(attemptsIn(record), record.length)
+    let seed = (request?.seed ?? record.length) + 1
+    while (kindDrawn({ seed, level }) !== kind || used.has(writeDrill({ seed, level }))) seed++
+    return this.open({ seed, level })
+  }
+
+  take(evidence: Evidence, readings = 1): void {
+    this.#set({ work: take(this.#state.work, evidence, readings) })
+  }
+
+  async name(causes: readonly Cause[], evidence: readonly Evidence[]): Promise<void> {
+    await this.#judge(diagnose(this.#state.work, causes, evidence))
+    const { verdict } = this.#state
+    if (verdict) this.#note(verdict, true)
+  }
+
+  async cure(applied: Cure): Promise<void> {
+    await this.#judge(cure(this.#state.work, applied))
+    const { verdict } = this.#state
+    if (verdict) this.#note(verdict, false)
+  }
+
+  takeBackCure(): Promise<void> {
+    const { work } = this.#state
+    return this.#judge({ ...work, cures: work.cures.slice(0, -1) })
+  }
+
+  showAnswer(): void {
+    this.#set({ answerShown: true })
+  }
+
+  clearRecord(): void {
+    this.#keep([])
+  }
+
+  /** Calls `listener` after every change; returns what ends that. */
+  subscribe(listener: () => void): () => void {
+    this.#listeners.add(listener)
+    return () => this.#listeners.delete(listener)
+  }
+
+  async #judge(work: Work): Promise<void> {
+    const { drill } = this.#state
+    if (!drill) return
+    this.#set({ work, judging: true })
+    const answer = await this.#ask({ kind: 'judge', drill, work })
+    if (this.#state.work !== work) return
+    this.#set({ judging: false, ...(answer.kind === 'judged' ? { verdict: answer.verdict } : {}) })
+  }
+
+  /** Writes down what came of it; one line for each drill, whose first answer stays. */
+  #note({ found, proven, cured }: WorkVerdict, named: boolean): void {
+    const { drill, work, record } = this.#state
+    if (!drill) return
+    const code = writeDrill(drill.request)
+    const before = record.find((each) => each.drill === code)
+    const first = proven ? 'proven' : found ? 'found' : 'missed'
+    const entry: DrillEntry = {
+      drill: code,
+      job: drill.job,
+      kind: drill.faults[0].kind,
+      first: before?.first ?? first,
+      tries: (before?.tries ?? 0) + (named ? 1 : 0),
+      taken: work.taken.length,
+      cured: cured || (before?.cured ?? false),
+    }
+    this.#keep(before ? record.map((each) => (each === before ? entry : each)) : [...record, entry])
+  }
+
+  #keep(record: readonly DrillEntry[]): void {
+    this.#set({ record, keeps: writeRecord(this.#storage, record) })
+  }
+
+  #set(part: Partial<DrillState>): void {
+    this.#state = { ...this.#state, ...part }
+    for (const listener of this.#listeners) listener()
+  }
+}
+
+const desks = new WeakMap<Session, DrillDesk>()
+
+/** The one desk of drills of this session; `storage` is looked at the first time only. */
+export function drillDeskOf(session: Session, storage: () => RecordStorage | null): DrillDesk {
+  let desk = desks.get(session)
+  if (!desk) desks.set(session, (desk = new DrillDesk(storage())))
+  return desk
+}

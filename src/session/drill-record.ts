@@ -1,0 +1,63 @@
+/** The record of drills done, kept in this browser as JSON; where it keeps nothing, until the page is closed. */
+import * as v from 'valibot'
+import { faultKinds } from '../drill/cause.ts'
+import { jobIds } from '../drill/jobs.ts'
+import { readDrill } from '../drill/link.ts'
+import type { Attempt } from '../drill/practice.ts'
+
+const entrySchema = v.object({
+  /** as src/drill/link.ts writes it */
+  drill: v.pipe(
+    v.string(),
+    v.check((text) => readDrill(text) !== null),
+  ),
+  job: v.picklist(jobIds),
+  /** of its first fault */
+  kind: v.picklist(faultKinds),
+  /** what the first answer was worth; practice goes by it */
+  first: v.picklist(['proven', 'found', 'missed']),
+  /** how often a cause was named */
+  tries: v.number(),
+  /** pieces of evidence taken */
+  taken: v.number(),
+  cured: v.boolean(),
+})
+
+export type DrillEntry = Readonly<v.InferOutput<typeof entrySchema>>
+
+export type RecordStorage = Pick<Storage, 'getItem' | 'setItem'>
+
+const key = 'tackstair drills'
+
+/** The record kept; entries that can no longer be read are left out. */
+export function readRecord(storage: RecordStorage | null): DrillEntry[] {
+  try {
+    const kept: unknown = JSON.parse(storage?.getItem(key) ?? '[]')
+    if (!Array.isArray(kept)) return []
+    return kept.flatMap((each) => {
+      const parsed = v.safeParse(entrySchema, each)
+      return parsed.success ? [parsed.output] : []
+    })
+  } catch (error) {
+    // A blocked storage, or a text that is no record: there is none then.
+    if (error instanceof SyntaxError || error instanceof DOMException) return []
+    throw error
+  }
+}
+
+/** Whether the browser has taken it. */
+export function writeRecord(storage: RecordStorage | null, entries: readonly DrillEntry[]): boolean {
+  if (!storage) return false
+  try {
+    storage.setItem(key, JSON.stringify(entries))
+    return true
+  } catch (error) {
+    if (error instanceof DOMException) return false
+    throw error
+  }
+}
+
+/** What practice goes by. */
+export function attemptsIn(entries: readonly DrillEntry[]): Attempt[] {
+  return entries.map(({ kind, first }) => ({ kind, found: first === 'proven' }))
+}

@@ -1,0 +1,74 @@
+/** What the diagnosis was worth. What the true cause is stays hidden until it is found or the answer is asked for. */
+import { html, nothing } from 'lit'
+import type { Drill } from '../../drill/drill.ts'
+import type { DiagnosisVerdict } from '../../drill/judge.ts'
+import { causeSaid, evidenceSaid, misledSaid, reasonSaid } from '../../drill/said.ts'
+import type { WorkVerdict } from '../../drill/work.ts'
+import { say } from '../say.ts'
+import { sharedStyles } from '../shared-styles.ts'
+import { DrillElement, listed, saySaid } from './drill-element.ts'
+import { drillStyles } from './drill-styles.ts'
+
+export class DiagnosisVerdictView extends DrillElement {
+  static override styles = [sharedStyles, drillStyles]
+
+  override render() {
+    const { drill, verdict, answerShown } = this.desk.state
+    return html`<div aria-live="polite">
+      ${drill && verdict?.diagnosis ? this.#verdict(drill, verdict, verdict.diagnosis, answerShown) : nothing}
+    </div>`
+  }
+
+  #verdict(drill: Drill, { found, proven }: WorkVerdict, diagnosis: DiagnosisVerdict, answerShown: boolean) {
+    const { right, wrong } = diagnosis
+    return html`
+      <div class="mark">
+        ${right.map((cause) => html`<p>${say('drill.verdict.right', { cause: saySaid(causeSaid(drill, cause)) })}</p>`)}
+        ${wrong.map((cause) => html`<p>${say('drill.verdict.wrong', { cause: saySaid(causeSaid(drill, cause)) })}</p>`)}
+        ${found ? this.#proof(drill, diagnosis) : nothing}
+      </div>
+      ${
+        proven || answerShown
+          ? this.#answer(drill, diagnosis)
+          : html`<p class="row">
+              <span>${say('room.tryAgain')}</span>
+              <button type="button" @click=${() => this.desk.showAnswer()}>${say('room.showAnswer')}</button>
+            </p>`
+      }
+    `
+  }
+
+  #proof(drill: Drill, { leftOpen, needless }: DiagnosisVerdict) {
+    const others = leftOpen.map((causes) => listed(causes.map((cause) => saySaid(causeSaid(drill, cause)))))
+    return html`<p>
+        ${
+          others.length === 0
+            ? say('drill.verdict.proven')
+            : say('drill.verdict.leftOpen', { count: others.length, cause: others[0] })
+        }
+      </p>
+      ${
+        needless.length > 0 && others.length === 0
+          ? html`<p>
+              ${say('drill.verdict.needless', {
+                evidence: listed(needless.map((piece) => saySaid(evidenceSaid(drill, piece)))),
+              })}
+            </p>`
+          : nothing
+      }`
+  }
+
+  #answer(drill: Drill, { missed, misled, enough }: DiagnosisVerdict) {
+    return html`<h3>${say('room.answer')}</h3>
+      ${missed.map((cause) => html`<p>${say('drill.verdict.missed', { cause: saySaid(causeSaid(drill, cause)) })}</p>`)}
+      ${drill.faults.map((fault) => html`<p>${saySaid(causeSaid(drill, fault))}. ${saySaid(reasonSaid(fault))}</p>`)}
+      <p>${say(misled ? 'room.misledYou' : 'room.theMisleading')} ${saySaid(misledSaid(drill))}</p>
+      <p>
+        ${say('drill.verdict.enough', {
+          evidence: listed(enough.map((piece) => saySaid(evidenceSaid(drill, piece)))),
+        })}
+      </p>`
+  }
+}
+
+customElements.define('tack-diagnosis-verdict', DiagnosisVerdictView)

@@ -1,0 +1,55 @@
+/** Panels of the drills and what stands in them. */
+import { css } from 'lit'
+
+export const drillStyles = css`
+  h2 {
+    font-size: 17px;
+  }
+  h3 {
+    margin-top: 8px;
+  }
+  p {
+    max-width: 90ch;
+  }
+  p + p,
+  .row,
+  .row + p {
+    margin-top: 8px;
+  }
+  .row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px 16px;
+    align-items: end;
+  }
+  .mark {
+    padding-left: 8px;
+    border-left: 4px solid var(--graphite);
+  }
+  .scroll {
+    overflow-x: auto;
+    max-width: 100%;
+  }
+  .field {
+    font-size: 14px;
+    line-height: 20px;
+  }
+  .field select {
+    display: block;
+    max-width: 100%;
+  }
+  label.pick {
+    display: flex;
+    gap: 4px;
+    align-items: flex-start;
+    padding: 2px 0;
+    line-height: 24px;
+  }
+  label.pick input {
+    flex: none;
+  }
+  a {
+    color: var(--accent);
+    font-weight: 600;
+  }
+`

@@ -1,0 +1,78 @@
+/** What was read, beside what is usual: one row for each patch or ink, one column for each quantity. */
+import { html, nothing } from 'lit'
+import type { Drill } from '../../drill/drill.ts'
+import type { QuantityName } from '../../drill/evidence.ts'
+import type { Observation } from '../../drill/observe.ts'
+import { quantitySaid } from '../../drill/said.ts'
+import { unitsIn } from '../../press/patches.ts'
+import { say, sayNumber, sayPercent } from '../say.ts'
+import { patchWords } from '../strip/told.ts'
+import { saySaid } from './drill-element.ts'
+
+const decimals: Readonly<Record<Exclude<QuantityName, 'missing' | 'torn' | 'place'>, number>> = {
+  lightness: 1,
+  'red-green': 1,
+  'yellow-blue': 1,
+  density: 2,
+  drift: 2,
+  tack: 1,
+  temperature: 1,
+  film: 2,
+  water: 2,
+  speed: 2,
+  interval: 3,
+  'pick velocity': 2,
+  absorbency: 2,
+}
+
+export function outsideUsual({ value, usual: [least, most] }: Observation): 'high' | 'low' | null {
+  return value > most ? 'high' : value < least ? 'low' : null
+}
+
+export function readingTable(drill: Drill, observations: readonly Observation[]) {
+  const rows = [...new Set(observations.map((each) => placeWords(drill, each)))]
+  const columns = [...new Set(observations.map(({ quantity }) => saySaid(quantitySaid(quantity))))]
+  return html`<table>
+    <thead>
+      <tr>
+        <th scope="col">${say('room.what')}</th>
+        ${columns.map((column) => html`<th scope="col">${column}</th>`)}
+      </tr>
+    </thead>
+    <tbody>
+      ${rows.map(
+        (row) =>
+          html`<tr>
+            <th scope="row">${row}</th>
+            ${columns.map((column) => {
+              const found = observations.find(
+                (each) => placeWords(drill, each) === row && saySaid(quantitySaid(each.quantity)) === column,
+              )
+              return html`<td>${found ? cell(found) : nothing}</td>`
+            })}
+          </tr>`,
+      )}
+    </tbody>
+  </table>`
+}
+
+function cell(observation: Observation) {
+  const { quantity, value, usual } = observation
+  const [least, most] = usual.map((each) => written(quantity.name, each))
+  const side = outsideUsual(observation)
+  return html`${side ? html`<strong>${written(quantity.name, value)} ${side === 'high' ? '▲' : '▼'} ${say(`room.${side}`)}</strong>` : written(quantity.name, value)}
+  ${quantity.name === 'place' ? nothing : html`<small>${say('room.usual', { least, most })}</small>`}`
+}
+
+function placeWords({ ticket }: Drill, { quantity: { patch, unit } }: Observation): string {
+  const names = ticket.inks.map(({ name }) => name)
+  if (patch !== undefined) return patchWords(unitsIn(patch, names.length), names)
+  return unit === undefined ? say('room.job') : names[unit]
+}
+
+function written(name: QuantityName, value: number): string {
+  if (name === 'missing' || name === 'torn') return sayPercent(Math.max(0, value))
+  // The reading's small noise only keeps this one a number like the others; units are counted from 1.
+  if (name === 'place') return sayNumber(Math.round(value) + 1, 0)
+  return sayNumber(value, decimals[name])
+}
