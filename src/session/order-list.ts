@@ -58,8 +58,9 @@ export class OrderList {
   }
 
   terms(number: number): OrderTerms {
-    const [trap, contamination, picking, colour] = this.#terms.subarray(number * termNames.length)
-    return { trap, contamination, picking, colour }
+    const terms = this.#terms
+    const at = number * termNames.length
+    return { trap: terms[at], contamination: terms[at + 1], picking: terms[at + 2], colour: terms[at + 3] }
   }
 
   inkAt(number: number, unit: number): number {
@@ -68,9 +69,9 @@ export class OrderList {
 
   /** Best first by these weights; equal scores stand in the order of their inks' places. */
   weigh(weights: OrderWeights): Weighed {
-    const scores = Float64Array.from({ length: this.#count }, (_, number) => scoreOf(this.terms(number), weights))
     const keys = this.#keys
-    const best = Uint32Array.from({ length: this.#count }, (_, number) => number)
+    const best = new Uint32Array(this.#count).map((_, number) => number)
+    const scores = new Float64Array(this.#count).map((_, number) => scoreOf(this.terms(number), weights))
     best.sort((a, b) => scores[b] - scores[a] || keys[a] - keys[b])
     return { best, scores }
   }

@@ -17,7 +17,7 @@ import type { Session } from './session.ts'
 import { startStudy } from './studying.ts'
 
 /** Inks from which on a bounded answer comes first: fewer are ranked in about a second. */
-export const inksForSearch = 7
+const inksForSearch = 7
 
 export interface RankingState {
   /** what was asked; null before anything was */

@@ -7,7 +7,6 @@ import { factorial } from '../../press/orders.ts'
 import type { PositionScores } from '../../press/order-positions.ts'
 import { positionScores } from '../../press/order-positions.ts'
 import type { OrderList, Weighed } from '../../session/order-list.ts'
-import { inksForSearch } from '../../session/ranking.ts'
 import { writeSetUp } from '../../session/write-setup.ts'
 import { linkedText } from '../linked-text.ts'
 import { say, sayNumber } from '../say.ts'
@@ -153,9 +152,8 @@ export class OrderRanking extends RankingElement {
 
   #picture() {
     const { task, list } = this.ranking.state
-    // Orders come beginning by beginning, so the means of a part of many would say something else than those of all.
-    const partial = task !== null && task.setUp.inks.length >= inksForSearch && !this.ranking.complete
-    if (!task || !list || partial) return html`<p class="note">${say('orders.harmWaits')}</p>`
+    // Orders come beginning by beginning: the means of a part of them would say something else than those of all.
+    if (!task || !list || !this.ranking.complete) return html`<p class="note">${say('orders.harmWaits')}</p>`
     const scores = this.#positionsOf(list)
     if (!scores) return html`<p class="note">${say('orders.harmWaits')}</p>`
     return html`<tack-position-picture

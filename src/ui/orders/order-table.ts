@@ -95,7 +95,7 @@ export class OrderTable extends SessionElement {
             <tr>
               <th scope="col">${say('orders.place')}</th>
               <th scope="col" class="words">${say('orders.order')}</th>
-              <th scope="col">${say('orders.score')}</th>
+              <th scope="col">${say('orders.scoreHead')}</th>
               <th scope="col">${say('orders.trap')}</th>
               <th scope="col">${say('orders.contamination')}</th>
               <th scope="col">${say('orders.picking')}</th>

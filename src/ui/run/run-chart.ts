@@ -8,6 +8,7 @@ import type UPlot from 'uplot'
 import type { RunRow } from '../../measure/run-rows.ts'
 import { say, sayNumber } from '../say.ts'
 import type { RunLine } from './run-lines.ts'
+import { drawMarks } from './run-marks.ts'
 
 export class MarkEvent extends Event {
   readonly sheet: number
@@ -223,7 +224,20 @@ export class RunChart extends LitElement {
           points: { show: false },
         })),
       ],
-      hooks: { draw: [(chart) => this.#drawMarks(chart, { graphite, soft, font: style.fontFamily })] },
+      hooks: {
+        draw: [
+          (chart) =>
+            drawMarks(chart, {
+              events: this.events.map((sheet) => this.#across(sheet)),
+              marker: this.#across(this.marker),
+              ends: this.#ends(),
+              graphite,
+              soft,
+              letters,
+              font: style.fontFamily,
+            }),
+        ],
+      },
     }
   }
 
@@ -236,47 +250,12 @@ export class RunChart extends LitElement {
     return this.early ? 10 ** across : across
   }
 
-  /** Names at the lines' ends, the events and the sheet looked at. */
-  #drawMarks(chart: UPlot, { graphite, soft, font }: { graphite: string; soft: string; font: string }): void {
-    const { ctx, bbox } = chart
-    const ratio = devicePixelRatio
-    const upright = (sheet: number, width: number, colour: string, dash: number[]) => {
-      const x = chart.valToPos(this.#across(sheet), 'x', true)
-      if (x < bbox.left - 1 || x > bbox.left + bbox.width + 1) return
-      ctx.beginPath()
-      ctx.setLineDash(dash.map((each) => each * ratio))
-      ctx.lineWidth = width * ratio
-      ctx.strokeStyle = colour
-      ctx.moveTo(x, bbox.top)
-      ctx.lineTo(x, bbox.top + bbox.height)
-      ctx.stroke()
-    }
-    ctx.save()
-    for (const sheet of this.events) upright(sheet, 1.5, soft, [4, 4])
-    upright(this.marker, 3, graphite, [])
-    ctx.fillStyle = graphite
-    ctx.font = `${letters * ratio}px ${font}`
-    ctx.textBaseline = 'middle'
-    ctx.textAlign = 'left'
+  /** Each line's name and where it ends. */
+  #ends(): { label: string; value: number }[] {
     const last = this.rows[this.rows.length - 1]
-    const labels = this.lines
-      .flatMap(({ label, short = label, value }) => {
-        const at = finite(value(last))
-        return at === null ? [] : [{ label: short, y: chart.valToPos(at, 'y', true) }]
-      })
-      .sort((a, b) => a.y - b.y)
-    let free = 0
-    for (const { label, y } of labels) {
-      const at = Math.max(y, free)
-      free = at + letters * ratio
-      ctx.fillText(
-        label,
-        bbox.left + bbox.width + 4 * ratio,
-        at,
-        this.clientWidth * ratio - bbox.left - bbox.width - 4 * ratio,
-      )
-    }
-    ctx.restore()
+    return this.lines
+      .map(({ label, short = label, value }) => ({ label: short, value: value(last) }))
+      .filter(({ value }) => Number.isFinite(value))
   }
 
   #down(event: PointerEvent): void {

@@ -65,6 +65,7 @@ export const orders = {
   'orders.place': 'rank',
   'orders.order': 'order, first unit to last',
   'orders.score': 'score',
+  'orders.scoreHead': 'score, points',
   'orders.trap': 'mass trap kept, %',
   'orders.contamination': 'foreign ink, worst store, %',
   'orders.picking': 'paper torn, %',
