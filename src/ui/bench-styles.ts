@@ -7,9 +7,19 @@ export const benchStyles = css`
     gap: 8px;
     padding: 8px;
   }
-  header {
-    display: grid;
-    gap: 8px;
+  .head {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px 16px;
+    align-items: center;
+  }
+  tack-scenario-bar {
+    flex: 1 1 320px;
+  }
+  @media (min-width: 1100px) {
+    .head {
+      flex-wrap: nowrap;
+    }
   }
   .panel {
     position: relative;

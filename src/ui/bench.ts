@@ -1,5 +1,5 @@
 /** The bench: everything of one screen in its place, and the keys that work everywhere on it. */
-import { html } from 'lit'
+import { html, nothing } from 'lit'
 import { benchStyles } from './bench-styles.ts'
 import type { ChooseEvent } from './choice.ts'
 import './choice.ts'
@@ -9,6 +9,7 @@ import './loupe-panel.ts'
 import './ink-ladder.ts'
 import './paper-panel.ts'
 import './press-panel.ts'
+import './reading-switch.ts'
 import './readings-strip.ts'
 import { say } from './say.ts'
 import './scenario-bar.ts'
@@ -57,9 +58,10 @@ export class Bench extends SessionElement {
   override render() {
     const { session } = this
     return html`
-      <header>
+      <section class="head" aria-label=${say('bench.head')}>
         <tack-scenario-bar .session=${session}></tack-scenario-bar>
-      </header>
+        ${session.look.hide.includes('sheet') ? nothing : html`<tack-reading-switch .session=${session}></tack-reading-switch>`}
+      </section>
       <main>
         <div class="settings" role="group" aria-label=${say('bench.settings')}>
           <tack-ink-ladder class="panel" .session=${session}></tack-ink-ladder>

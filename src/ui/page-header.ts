@@ -4,7 +4,6 @@ import { css, html, nothing } from 'lit'
 import type { Look } from '../session/look.ts'
 import type { ViewName } from '../session/view-state.ts'
 import { addressOf } from './address.ts'
-import './reading-switch.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -21,7 +20,7 @@ export class PageHeader extends SessionElement {
       :host {
         display: flex;
         flex-wrap: wrap;
-        gap: 4px 16px;
+        gap: 4px 12px;
         align-items: center;
       }
       h1 {
@@ -50,7 +49,7 @@ export class PageHeader extends SessionElement {
         display: inline-flex;
         align-items: center;
         min-height: 28px;
-        padding: 0 8px;
+        padding: 0 5px;
         border-bottom: 3px solid transparent;
         color: var(--accent);
         font-size: 15px;
@@ -71,9 +70,10 @@ export class PageHeader extends SessionElement {
         align-items: center;
         margin-left: auto;
       }
-      label {
-        margin-left: 12px;
-        font-size: 15px;
+      @media (forced-colors: active) {
+        a:not([aria-current]) {
+          border-color: Canvas;
+        }
       }
       @media (pointer: coarse) {
         a {
@@ -103,15 +103,28 @@ export class PageHeader extends SessionElement {
           )}
         </ul>
       </nav>
-      ${this.view === 'bench' && !session.look.hide.includes('sheet') ? html`<tack-reading-switch .session=${session}></tack-reading-switch>` : nothing}
       <div class="right">
         <button type="button" class="plain" @click=${() => this.dispatchEvent(new Event('first-look'))}>
           ${say('page.firstLook')}
         </button>
         <tack-page-tools .session=${session}></tack-page-tools>
-        <button type="button" ?disabled=${!session.canUndo} @click=${() => session.undo()}>${say('bench.undo')}</button>
-        <button type="button" ?disabled=${!session.canRedo} @click=${() => session.redo()}>${say('bench.redo')}</button>
-        <label for="theme">${say('bench.theme')}</label>
+        <button
+          type="button"
+          class="step"
+          ?disabled=${!session.canUndo}
+          @click=${(event: Event) => this.#step(event, () => session.undo())}
+        >
+          ${say('bench.undo')}
+        </button>
+        <button
+          type="button"
+          class="step"
+          ?disabled=${!session.canRedo}
+          @click=${(event: Event) => this.#step(event, () => session.redo())}
+        >
+          ${say('bench.redo')}
+        </button>
+        <label class="unseen" for="theme">${say('bench.theme')}</label>
         <select id="theme" @change=${this.#theme}>
           ${themes.map(
             (theme) =>
@@ -127,6 +140,15 @@ export class PageHeader extends SessionElement {
   /** For when what had the focus is gone: reading goes on from the top of the page. */
   focusTitle(): void {
     void this.updateComplete.then(() => this.renderRoot.querySelector('h1')?.focus())
+  }
+
+  /** A button with nothing left to undo gives its focus to the one that brings it back. */
+  #step({ currentTarget }: Event, take: () => void): void {
+    const button = currentTarget as HTMLButtonElement
+    take()
+    void this.updateComplete.then(() => {
+      if (button.disabled) this.renderRoot.querySelector<HTMLElement>('.step:enabled')?.focus()
+    })
   }
 
   #theme(event: Event): void {

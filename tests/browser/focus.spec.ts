@@ -51,3 +51,15 @@ test('what is pressed with a finger is at least 44 px high, but for words within
   for (const height of heights.flat()) expect(height).toBeGreaterThanOrEqual(43.9)
   await context.close()
 })
+
+test('undo gives its focus to redo when nothing is left to undo, and back', async ({ page }) => {
+  await openBench(page)
+  await page.getByRole('button', { name: 'Order reversed' }).click()
+  const undo = page.getByRole('button', { name: 'Undo' })
+  const redo = page.getByRole('button', { name: 'Redo' })
+  await undo.focus()
+  await page.keyboard.press('Enter')
+  await expect(redo).toBeFocused()
+  await page.keyboard.press('Enter')
+  await expect(undo).toBeFocused()
+})

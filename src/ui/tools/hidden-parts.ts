@@ -73,7 +73,7 @@ export const hiddenPartStyles = css`
     height: 360px;
   }
   :host([data-hidden]) .pictures > tack-choice.panel,
-  :host([data-hidden~='scenarios']) header,
+  :host([data-hidden~='scenarios']) tack-scenario-bar,
   :host([data-hidden~='ladder']) .settings > tack-ink-ladder,
   :host([data-hidden~='paper']) .settings > tack-paper-panel,
   :host([data-hidden~='press']) .settings > tack-press-panel,

@@ -9,6 +9,7 @@ export const bench = {
   'bench.theme.auto': 'System colours',
   'bench.theme.light': 'Light',
   'bench.theme.dark': 'Dark',
+  'bench.head': 'Set-up and sheet',
   'bench.settings': 'Ink, paper and press',
   'bench.pictures': 'Pictures of the press',
 
