@@ -106,7 +106,7 @@ export class Page extends SessionElement {
       return html`<tack-first-look .session=${this.firstLook} @done=${this.#endFirstLook}></tack-first-look>`
     const { name } = viewNamed(this.session.look.view)
     return html`
-      ${this.session.look.hide.includes('header') ? html`<div><h1 class="unseen">${say('page.title')}</h1></div>` : this.#head(name)}
+      ${this.session.look.hide.includes('header') ? html`<header><h1 class="unseen">${say('page.title')}</h1></header>` : this.#head(name)}
       <div>${this.problems.length > 0 ? this.#notice() : nothing}</div>
       ${this.#body(name)}
     `
