@@ -90,3 +90,20 @@ test('torn paper is drawn with its tufts', () => {
   // The sheet itself, and at least one tuft below the blanket.
   expect(paper.length).toBeGreaterThanOrEqual(2)
 })
+
+test('on its way to a unit the sheet shows the time since the last one, and its films darken as they set', () => {
+  const setUp = setUpOf([16, 14, 12, 10])
+  const { interval } = setUp.press
+  const at = (phase: number, unit = 3) => sectionDrawing(pictureOf(setUp, { phase, unit }), desk)
+  const half = `${(interval / 2).toFixed(2)} s since unit 3`
+  expect(letterings(at(0.1))).toContain(half)
+  for (const shapes of [at(0.2), at(0.1, 0)])
+    expect(letterings(shapes).filter((text) => /since/.test(text))).toEqual([])
+
+  const brightness = (colour: number) => (colour >> 16) + ((colour >> 8) & 255) + (colour & 255)
+  const outlines = (phase: number) =>
+    at(phase).flatMap((shape) => (shape.kind === 'outline' && shape.line !== undefined ? [brightness(shape.line)] : []))
+  const total = (phase: number) => outlines(phase).reduce((sum, each) => sum + each, 0)
+  expect(outlines(0.05).length).toBe(outlines(0).length)
+  expect(total(0.05)).toBeLessThan(total(0))
+})

@@ -160,7 +160,7 @@ export const glossary = {
     term: 'contact',
     forms: ['contact area'],
     sentence: 'The share of the surface that the ink really touches; hollows in rough paper stay untouched.',
-    see: 'At unit 1 the sentence counts the spots that the film was too thin to touch; compare newsprint.',
+    see: 'At unit 1 the sentence counts the spots where the film touched nothing; compare newsprint.',
     related: ['smoothness', 'bare-paper'],
   },
   smoothness: {

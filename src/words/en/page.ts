@@ -21,7 +21,7 @@ export const page = {
   'glossary.heading': 'Words of the trade',
   'glossary.find': 'Find a word',
   'glossary.count': '{count, plural, =0 {No word fits.} one {# word} other {# words}}',
-  'glossary.see': 'On the bench: {see}',
+  'glossary.see': 'Where to see it: {see}',
   'glossary.related': 'See also:',
   'glossary.source': 'Source: {source}',
 } as const
