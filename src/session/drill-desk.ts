@@ -43,6 +43,8 @@ const closed = { drill: null, problem: null, work: firstLook, verdict: null, jud
 
 export class DrillDesk {
   #state: DrillState
+  /** counts what was asked for, so that an answer that comes too late is known */
+  #turn = 0
   readonly #ask: AskDrill
   readonly #storage: RecordStorage | null
   readonly #listeners = new Set<() => void>()
@@ -68,9 +70,10 @@ export class DrillDesk {
 
   /** Opens the drill of this request, from its beginning. */
   async open(request: DrillRequest): Promise<void> {
+    const turn = ++this.#turn
     this.#set({ ...closed, part: 'drill', level: request.level, request })
     const answer = await this.#ask({ kind: 'make', request })
-    if (this.#state.request !== request) return
+    if (turn !== this.#turn) return
     if (answer.kind === 'made') this.#set({ drill: answer.drill })
     else if (answer.kind === 'failed') this.#set({ problem: answer.reason })
   }
@@ -90,20 +93,18 @@ export class DrillDesk {
   }
 
   async name(causes: readonly Cause[], evidence: readonly Evidence[]): Promise<void> {
-    await this.#judge(diagnose(this.#state.work, causes, evidence))
-    const { verdict } = this.#state
+    const verdict = await this.#judge(diagnose(this.#state.work, causes, evidence))
     if (verdict) this.#note(verdict, true)
   }
 
   async cure(applied: Cure): Promise<void> {
-    await this.#judge(cure(this.#state.work, applied))
-    const { verdict } = this.#state
+    const verdict = await this.#judge(cure(this.#state.work, applied))
     if (verdict) this.#note(verdict, false)
   }
 
-  takeBackCure(): Promise<void> {
+  async takeBackCure(): Promise<void> {
     const { work } = this.#state
-    return this.#judge({ ...work, cures: work.cures.slice(0, -1) })
+    await this.#judge({ ...work, cures: work.cures.slice(0, -1) })
   }
 
   showAnswer(): void {
@@ -120,13 +121,20 @@ export class DrillDesk {
     return () => this.#listeners.delete(listener)
   }
 
-  async #judge(work: Work): Promise<void> {
+  /** The verdict; null where something else has been asked for meanwhile. Evidence may be taken while it is judged. */
+  async #judge(work: Work): Promise<WorkVerdict | null> {
     const { drill } = this.#state
-    if (!drill) return
+    if (!drill) return null
+    const turn = ++this.#turn
     this.#set({ work, judging: true })
     const answer = await this.#ask({ kind: 'judge', drill, work })
-    if (this.#state.work !== work) return
-    this.#set({ judging: false, ...(answer.kind === 'judged' ? { verdict: answer.verdict } : {}) })
+    if (turn !== this.#turn) return null
+    if (answer.kind !== 'judged') {
+      this.#set({ judging: false, problem: answer.kind === 'failed' ? answer.reason : null })
+      return null
+    }
+    this.#set({ judging: false, verdict: answer.verdict })
+    return answer.verdict
   }
 
   /** Writes down what came of it; one line for each drill, whose first answer stays. */

@@ -1,5 +1,5 @@
 /** The record of the drills done. */
-import { html } from 'lit'
+import { css, html } from 'lit'
 import { readDrill } from '../../drill/link.ts'
 import type { DrillEntry } from '../../session/drill-record.ts'
 import { say } from '../say.ts'
@@ -11,7 +11,21 @@ import { drillStyles } from './drill-styles.ts'
 const columns = ['drill', 'job', 'first', 'tries', 'evidence', 'cured'] as const
 
 export class DrillRecord extends DrillElement {
-  static override styles = [sharedStyles, tableStyles, drillStyles]
+  static override styles = [
+    sharedStyles,
+    tableStyles,
+    drillStyles,
+    css`
+      th:first-child {
+        white-space: nowrap;
+      }
+      .job {
+        min-width: 200px;
+        text-align: left;
+        white-space: normal;
+      }
+    `,
+  ]
 
   override render() {
     const { record, keeps } = this.desk.state
@@ -53,7 +67,7 @@ export class DrillRecord extends DrillElement {
           ${drill}
         </button>
       </th>
-      <td>${say(`drill.job.${job}`)}</td>
+      <td class="job">${say(`drill.job.${job}`)}</td>
       <td>${say(`room.record.${first}`)}</td>
       <td>${tries}</td>
       <td>${taken}</td>

@@ -48,6 +48,9 @@ export const drillStyles = css`
   label.pick input {
     flex: none;
   }
+  td {
+    white-space: nowrap;
+  }
   a {
     color: var(--accent);
     font-weight: 600;

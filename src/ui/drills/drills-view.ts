@@ -26,7 +26,6 @@ export class DrillsView extends DrillElement {
         padding: 8px;
       }
       main,
-      .side,
       .work {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
@@ -46,7 +45,23 @@ export class DrillsView extends DrillElement {
       }
       @media (min-width: 1100px) {
         .work {
-          grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
+          grid-template:
+            'evidence ticket' auto
+            'evidence name' auto
+            'evidence cure' 1fr / minmax(0, 3fr) minmax(0, 2fr);
+        }
+        tack-drill-evidence {
+          grid-area: evidence;
+        }
+        tack-drill-ticket {
+          grid-area: ticket;
+        }
+        .name {
+          grid-area: name;
+        }
+        tack-cure-panel {
+          grid-area: cure;
+          align-self: start;
         }
       }
     `,
@@ -106,15 +121,13 @@ export class DrillsView extends DrillElement {
     if (!drill) return start
     return html`${start}
       <div class="work">
+        <tack-drill-ticket class="panel" .drill=${drill}></tack-drill-ticket>
         <tack-drill-evidence class="panel" .session=${session} .drill=${drill}></tack-drill-evidence>
-        <div class="side">
-          <tack-drill-ticket class="panel" .drill=${drill}></tack-drill-ticket>
-          <div class="panel">
-            <tack-diagnosis-form .session=${session} .drill=${drill}></tack-diagnosis-form>
-            <tack-diagnosis-verdict .session=${session}></tack-diagnosis-verdict>
-          </div>
-          <tack-cure-panel class="panel" .session=${session} .drill=${drill}></tack-cure-panel>
+        <div class="panel name">
+          <tack-diagnosis-form .session=${session} .drill=${drill}></tack-diagnosis-form>
+          <tack-diagnosis-verdict .session=${session}></tack-diagnosis-verdict>
         </div>
+        <tack-cure-panel class="panel" .session=${session} .drill=${drill}></tack-cure-panel>
       </div>`
   }
 }

@@ -1,0 +1,171 @@
+import type { Page } from '@playwright/test'
+import { expect, test } from '@playwright/test'
+import type { DrillRequest } from '../../src/drill/drill.ts'
+import { makeDrill } from '../../src/drill/drill.ts'
+import { evidenceKey } from '../../src/drill/evidence.ts'
+import { enoughEvidence } from '../../src/drill/judge.ts'
+import type { DrillSaid } from '../../src/drill/said.ts'
+import { causeSaid, cureSaid, evidenceSaid } from '../../src/drill/said.ts'
+import { say } from '../../src/ui/say.ts'
+import { listenTo } from './console.ts'
+import { faults, sticksOut } from './faults.ts'
+
+/** Making a drill takes a second or so of a free processor. */
+const patience = { timeout: 60_000 }
+test.setTimeout(180_000)
+
+const words = ({ message, values }: DrillSaid) => say(message, { ...values })
+
+async function open(page: Page, { level, seed }: DrillRequest): Promise<void> {
+  await page.goto(`./#view=drills&drill=${level}:${seed}`)
+  await expect(page.getByText('The sheet is on the table.')).toBeVisible(patience)
+}
+
+function exactly(page: Page, name: string) {
+  return page.getByRole('button', { name, exact: true })
+}
+
+async function cure(page: Page, name: string): Promise<void> {
+  await page.getByRole('combobox', { name: 'What to do' }).selectOption({ label: name })
+  // The caution is there before anything is done.
+  await expect(page.locator('tack-cure-panel').getByText('This is a teaching model')).toBeVisible()
+  await page.getByRole('button', { name: 'Do it' }).click()
+}
+
+test('a drill is worked from the sheet to the cure, and is written down', async ({ page }) => {
+  const said = listenTo(page)
+  const drill = makeDrill({ seed: 3, level: 'easy' })
+  await open(page, drill.request)
+  await expect(page.getByRole('img', { name: /Patches of the good sheet/ })).toBeVisible()
+  const enough = enoughEvidence(drill)
+  for (const piece of enough) {
+    if (evidenceKey(piece) !== 'eye') await exactly(page, words(evidenceSaid(drill, piece))).click()
+    await page.getByRole('checkbox', { name: words(evidenceSaid(drill, piece)), exact: true }).check()
+  }
+  await page.getByRole('radio', { name: words(causeSaid(drill, drill.faults[0])), exact: true }).check()
+  await page.getByRole('button', { name: 'Name it' }).click()
+  await expect(page.getByText('What you named rules out every other cause offered.')).toBeVisible(patience)
+  await expect(page.getByText('What misled:')).toBeVisible()
+  await cure(page, words(cureSaid(drill, { kind: 'put right', cause: drill.faults[0] })))
+  await expect(page.getByText('The sheet is good again')).toBeVisible(patience)
+  await expect(page.getByText('This puts right the cause itself.')).toBeVisible()
+  await page.getByRole('radio', { name: 'Record' }).check({ force: true })
+  await expect(page.getByRole('row', { name: /easy-3/ })).toContainText('found and proven')
+  await page.reload()
+  await page.getByRole('radio', { name: 'Record' }).check({ force: true })
+  await expect(page.getByRole('row', { name: /easy-3/ })).toContainText('found and proven')
+  expect(said).toEqual([])
+})
+
+test('a wrong cause gives nothing away until the answer is asked for', async ({ page }) => {
+  const drill = makeDrill({ seed: 3, level: 'easy' })
+  const wrong = drill.offered.find((cause) => cause.kind !== drill.faults[0].kind)
+  if (!wrong) throw new Error('This drill offers no cause of another kind.')
+  await open(page, drill.request)
+  await page.getByRole('button', { name: 'Name it' }).click()
+  await expect(page.getByText('Choose one cause.')).toBeVisible()
+  await page.getByRole('radio', { name: words(causeSaid(drill, wrong)), exact: true }).check()
+  await page.getByRole('button', { name: 'Name it' }).click()
+  await expect(page.getByText('Choose at least one piece of evidence')).toBeVisible()
+  await page.getByRole('checkbox', { name: 'Sheet, by eye' }).check()
+  await page.getByRole('button', { name: 'Name it' }).click()
+  await expect(page.getByText('Not so:')).toBeVisible(patience)
+  await expect(page.getByText('Missed:')).toHaveCount(0)
+  await expect(page.getByText('This would have been enough')).toHaveCount(0)
+  await page.getByRole('button', { name: 'Show the answer' }).click()
+  await expect(page.getByText(`Missed: ${words(causeSaid(drill, drill.faults[0]))}`)).toBeVisible()
+  await cure(page, words(cureSaid(drill, { kind: 'put right', cause: wrong })))
+  await expect(page.locator('tack-cure-panel .mark').nth(1)).toBeVisible(patience)
+  await expect(page.getByText('The sheet is good again')).toHaveCount(0)
+})
+
+test('more readings narrow what is usual', async ({ page }) => {
+  await open(page, { level: 'easy', seed: 3 })
+  await exactly(page, 'Speed counter').click()
+  const usual = page.locator('tack-evidence-card').first().locator('small')
+  const span = async () => {
+    const [least, most] = Array.from(((await usual.textContent()) ?? '').matchAll(/[\d.]+/g), ([each]) => Number(each))
+    return most - least
+  }
+  const once = await span()
+  for (let more = 0; more < 5; more++) await exactly(page, 'Speed counter: Three more').click()
+  await expect(page.getByText('Mean of 16 readings.')).toBeVisible()
+  expect(await span()).toBeLessThan(once)
+  await expect(exactly(page, 'Speed counter: Read again')).toBeDisabled()
+})
+
+test('two tabs with one link get the same readings, and the bench keeps its set-up', async ({ page, context }) => {
+  const other = await context.newPage()
+  const read = async (tab: Page) => {
+    await open(tab, { level: 'medium', seed: 11 })
+    await exactly(tab, 'Loupe').click()
+    return tab.locator('tack-evidence-card').first().locator('table').textContent()
+  }
+  expect(await read(page)).toBe(await read(other))
+})
+
+test('the next drill opens by a key, and another follows', async ({ page }) => {
+  await page.goto('./#view=drills')
+  await page.getByRole('button', { name: 'Next drill' }).focus()
+  await page.keyboard.press('Enter')
+  const code = page.getByText('This is drill')
+  await expect(code).toBeVisible(patience)
+  const first = await code.textContent()
+  await page.getByRole('button', { name: 'Next drill' }).click()
+  await expect(code).toBeVisible(patience)
+  await expect(code).not.toHaveText(first ?? '', patience)
+})
+
+test('each remedy begins with its caution, shows gain and cost, and goes to the bench on request', async ({ page }) => {
+  await page.goto('./#view=drills')
+  await page.getByRole('radio', { name: 'Remedies' }).check({ force: true })
+  const sections = page.locator('tack-remedies-panel section')
+  await expect(sections).toHaveCount(11)
+  for (const section of await sections.all()) {
+    const caution = await section.getByText('This is a teaching model').boundingBox()
+    const button = await section.getByRole('button').boundingBox()
+    expect(caution && button && caution.y < button.y).toBe(true)
+  }
+  const slow = sections.filter({ hasText: 'Slow the press by a quarter' })
+  await slow.getByRole('button').click()
+  await expect(slow.getByRole('table', { name: 'What it cost' })).toContainText('Speed')
+  await slow.getByRole('button', { name: 'Take it to the bench' }).click()
+  await page.getByRole('button', { name: 'Undo' }).click()
+})
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`axe finds nothing wrong with a drill in the ${colorScheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' })
+    await open(page, { level: 'hard', seed: 5 })
+    for (const name of ['Loupe', 'Densitometer on the strip', 'Run chart', 'Pick test of the paper']) {
+      await exactly(page, name).click()
+    }
+    expect(await faults(page)).toEqual([])
+    for (const cause of [0, 1])
+      await page.locator('tack-diagnosis-form fieldset').first().locator('input').nth(cause).check()
+    await page.getByRole('checkbox', { name: 'Sheet, by eye' }).check()
+    await page.getByRole('button', { name: 'Name it' }).click()
+    await page.getByRole('combobox', { name: 'What to do' }).selectOption({ index: 1 }, patience)
+    await page.getByRole('button', { name: 'Do it' }).click()
+    await expect(page.locator('tack-cure-panel .mark').nth(1)).toBeVisible(patience)
+    expect(await faults(page)).toEqual([])
+    await page.getByRole('radio', { name: 'Remedies' }).check({ force: true })
+    await page.getByRole('button', { name: /Compute gain and cost: Slow/ }).click()
+    expect(await faults(page)).toEqual([])
+    await page.getByRole('radio', { name: 'Record' }).check({ force: true })
+    expect(await faults(page)).toEqual([])
+  })
+}
+
+for (const width of [320, 390, 1366, 1920]) {
+  test(`nothing of a drill sticks out to the side at ${width} px`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 768 })
+    await open(page, { level: 'easy', seed: 3 })
+    for (const name of ['Loupe', 'Densitometer on the strip', 'Run chart']) await exactly(page, name).click()
+    expect(await sticksOut(page)).toBe(false)
+    for (const part of ['Remedies', 'Record']) {
+      await page.getByRole('radio', { name: part }).check({ force: true })
+      expect(await sticksOut(page)).toBe(false)
+    }
+  })
+}
