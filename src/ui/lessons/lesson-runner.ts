@@ -5,7 +5,7 @@ import { isQuestion } from '../../lesson/expectation.ts'
 import type { Glossary } from '../../lesson/language.ts'
 import { glossaryFor } from '../../lesson/language.ts'
 import { mayGoOn, recordOf } from '../../lesson/progress.ts'
-import type { Step } from '../../lesson/step.ts'
+import type { Answer, Step } from '../../lesson/step.ts'
 import { cautions } from '../../words/en/cautions.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
@@ -77,6 +77,8 @@ export class LessonRunner extends SessionElement {
   declare play: LessonPlay
   declare protected wish: InstructorWish
   #shownStep: Step | null = null
+  /** something was handed in, and what is said of it has to come into view */
+  #told = false
 
   constructor() {
     super()
@@ -99,9 +101,9 @@ export class LessonRunner extends SessionElement {
       </div>
       <progress max=${length} .value=${index + 1} aria-label=${place}></progress>
       <div class="prose-text">${proseView(step.text, glossary)}</div>
-      ${this.#words(step, glossaryFor(lesson))} ${this.#cautions(step)} ${this.#task(step, glossary)}
+      ${this.#words(step, glossaryFor(lesson))} ${this.#cautions(step)} ${this.#task(step)}
       <div role="status">${this.#outcome(outcomeView(lesson, progress, step, missed, glossary))}</div>
-      ${this.#moves(step)}
+      ${this.#hints(step, glossary)} ${this.#moves(step)}
       ${
         this.wish.showNotes && step.note !== undefined
           ? html`<section class="set-off note">
@@ -127,7 +129,8 @@ export class LessonRunner extends SessionElement {
     if (this.#shownStep && this.#shownStep.id !== step.id) {
       this.renderRoot.querySelector('h2')?.focus()
       this.dispatchEvent(new Event('turned', { bubbles: true, composed: true }))
-    }
+    } else if (this.#told) this.renderRoot.querySelector('.told')?.scrollIntoView({ block: 'nearest' })
+    this.#told = false
     this.#shownStep = step
   }
 
@@ -155,11 +158,10 @@ export class LessonRunner extends SessionElement {
     </section>`
   }
 
-  #task(step: Step, glossary: Glossary) {
+  #task(step: Step) {
     if (step.kind === 'say') return nothing
     const record = recordOf(this.play.progress, step.id)
     const question = step.kind === 'predict' ? step : step.expect.find(isQuestion)
-    const hints = step.kind === 'predict' ? [] : (step.hints ?? [])
     const waits = this.session.printing !== null
     return html`
       ${
@@ -168,25 +170,27 @@ export class LessonRunner extends SessionElement {
               .question=${question}
               .given=${record.answer}
               .fixed=${record.done || waits}
-              @hand-in=${(event: HandInEvent) => this.#do(() => this.play.handIn(event.answer))}
+              @hand-in=${(event: HandInEvent) => this.#handIn(event.answer)}
             ></tack-answer-form>`
           : nothing
       }
       ${
         !question && !record.done
           ? html`<div class="row">
-              <button type="button" class="main" ?disabled=${waits} @click=${() => this.#do(() => this.play.handIn())}>
+              <button type="button" class="main" ?disabled=${waits} @click=${() => this.#handIn()}>
                 ${say('lessons.check')}
               </button>
             </div>`
           : nothing
       }
       ${waits ? html`<p class="note">${say('lessons.waitForSheet')}</p>` : nothing}
-      ${hints.length > 0 && !record.done ? this.#hints(hints, record.hints, glossary) : nothing}
     `
   }
 
-  #hints(hints: readonly string[], shown: number, glossary: Glossary) {
+  #hints(step: Step, glossary: Glossary) {
+    const hints = step.kind === 'do' || step.kind === 'expect' ? (step.hints ?? []) : []
+    const { done, hints: shown } = recordOf(this.play.progress, step.id)
+    if (hints.length === 0 || done) return nothing
     return html`<div aria-live="polite">
         ${
           shown > 0
@@ -251,6 +255,11 @@ export class LessonRunner extends SessionElement {
             </div>`
           : nothing
       }`
+  }
+
+  #handIn(answer?: Answer): void {
+    this.#told = true
+    this.#do(() => this.play.handIn(answer))
   }
 
   #next(last: boolean): void {
