@@ -40,7 +40,7 @@ export class DraftStateLine extends SessionElement {
     const { news } = draftOf(this.session)
     const words = say(`tools.draft.${news}`)
     const isQuiet = quiet.includes(news)
-    return html`${isQuiet ? words : ''}<span class="loud" role="status">${isQuiet ? '' : words}</span>`
+    return html`<span>${isQuiet ? words : ''}</span><span class="loud" role="status">${isQuiet ? '' : words}</span>`
   }
 }
 
