@@ -1,0 +1,406 @@
+/** Sharing, files and the draft, as a person meets them in the head of the page. */
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import type { Download, Locator, Page } from '@playwright/test'
+import { expect, test } from '@playwright/test'
+import jsQR from 'jsqr'
+import { enter, field, openBench, order } from './bench-page.ts'
+import { listenTo } from './console.ts'
+import { faults } from './faults.ts'
+
+const eightInks = Array.from({ length: 8 }, (_, unit) => `the+name+that+never+comes+to+an+end+${unit + 1}:${16 - unit}`)
+const longLink = `#v=1&inks=${eightInks.join(',')}`
+
+/** As the commands take it. */
+const twoInks = {
+  inks: [
+    { name: 'cyan', tack: 14 },
+    { name: 'yellow', tack: 10 },
+  ],
+  paper: { base: 'coated' },
+  press: { kind: 'sheet-fed' },
+  reading: 'first',
+  seed: 1,
+}
+
+/** Opens a panel and gives what is in it; its dialog is another element, which it stands in by a slot. */
+async function openTool(page: Page, name: 'Share' | 'File'): Promise<Locator> {
+  await page.getByRole('button', { name, exact: true }).click()
+  await expect(toolDialog(page, name)).toBeVisible()
+  return page.locator(name === 'Share' ? 'tack-share-panel' : 'tack-file-panel')
+}
+
+function toolDialog(page: Page, name: 'Share' | 'File'): Locator {
+  return page.getByRole('dialog', { name: name === 'Share' ? 'Share this set-up' : 'Save, open, print' })
+}
+
+function file(name: string, text: string) {
+  return { name, mimeType: 'application/json', buffer: Buffer.from(text) }
+}
+
+async function textOf(download: Download): Promise<string> {
+  return readFileSync(await download.path(), 'utf8')
+}
+
+/** What a camera reads in a part of the page. */
+async function decoded(page: Page, picture: Locator): Promise<string | undefined> {
+  const png = (await picture.screenshot()).toString('base64')
+  const { data, width, height } = await page.evaluate(async (bytes) => {
+    const image = await createImageBitmap(new Blob([Uint8Array.from(atob(bytes), (sign) => sign.charCodeAt(0))]))
+    const canvas = new OffscreenCanvas(image.width, image.height)
+    const context = canvas.getContext('2d') as OffscreenCanvasRenderingContext2D
+    context.drawImage(image, 0, 0)
+    const pixels = context.getImageData(0, 0, image.width, image.height)
+    return { data: Array.from(pixels.data), width: pixels.width, height: pixels.height }
+  }, png)
+  return jsQR(Uint8ClampedArray.from(data), width, height)?.data
+}
+
+test('the link that is shown opens the very set-up and view, and its picture says the same', async ({
+  page,
+  browser,
+}) => {
+  const said = listenTo(page)
+  await openBench(page)
+  await page.getByRole('button', { name: 'Order reversed' }).click()
+  await enter(page, 'Tack of yellow', '9.5')
+  await page.getByText('what broke', { exact: true }).click()
+  const dialog = await openTool(page, 'Share')
+  const link = await dialog.getByRole('textbox', { name: 'Link to this set-up and view' }).inputValue()
+  await expect(dialog.getByText(`${link.length} characters`)).toBeVisible()
+  expect(await decoded(page, dialog.getByRole('img', { name: /^QR picture/ }))).toBe(link)
+
+  const other = await (await browser.newContext()).newPage()
+  await other.goto(link)
+  expect(await order(other)).toEqual(await order(page))
+  await expect(field(other, 'Tack of yellow')).toHaveValue('9.5')
+  await expect(other.getByRole('radio', { name: 'what broke' })).toBeChecked()
+  await other.context().close()
+  expect(said).toEqual([])
+})
+
+test('the link is copied where the browser allows it', async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write'])
+  await openBench(page)
+  const dialog = await openTool(page, 'Share')
+  const link = await dialog.getByRole('textbox', { name: 'Link to this set-up and view' }).inputValue()
+  await dialog.getByRole('button', { name: 'Copy: Link to this set-up and view' }).click()
+  await expect(dialog.getByRole('status').filter({ hasText: 'Copied.' })).toBeVisible()
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(link)
+})
+
+test('where the browser refuses to copy, the text is selected and the person told how', async ({ page }) => {
+  const said = listenTo(page)
+  await page.addInitScript(() => {
+    navigator.clipboard.writeText = () => Promise.reject(new DOMException('refused', 'NotAllowedError'))
+  })
+  await openBench(page)
+  const dialog = await openTool(page, 'Share')
+  const text = dialog.getByRole('textbox', { name: 'Link to this set-up and view' })
+  await dialog.getByRole('button', { name: 'Copy: Link to this set-up and view' }).click()
+  await expect(dialog.getByText('The text is selected')).toBeVisible()
+  await expect(text).toBeFocused()
+  const selected = await text.evaluate((area: HTMLTextAreaElement) => area.selectionEnd - area.selectionStart)
+  expect(selected).toBe((await text.inputValue()).length)
+  expect(said).toEqual([])
+})
+
+test('a link that is too long for a picture says so instead', async ({ page }) => {
+  await page.goto(`./${longLink}`)
+  const dialog = await openTool(page, 'Share')
+  await expect(dialog.getByText(/^No picture: the link has \d+ characters/)).toBeVisible()
+  await expect(dialog.getByRole('img', { name: /^QR picture/ })).toHaveCount(0)
+})
+
+test('the text for another page leaves out what is chosen', async ({ page }) => {
+  await openBench(page)
+  const dialog = await openTool(page, 'Share')
+  await dialog.getByRole('checkbox', { name: 'loupe' }).check()
+  await dialog.getByRole('checkbox', { name: 'ready set-ups' }).uncheck()
+  const text = await dialog.getByRole('textbox', { name: 'Text for the other page' }).inputValue()
+  expect(text).toMatch(/^<iframe src="http[^"]+&amp;hide=header,loupe" title="[^"]+"/)
+
+  const address = /src="([^"]+)"/.exec(text)?.[1].replaceAll('&amp;', '&') ?? ''
+  await page.goto('about:blank')
+  await page.goto(address)
+  await expect(page.locator('tack-section-panel')).toBeVisible()
+  await expect(page.locator('tack-loupe-panel')).toBeHidden()
+  await expect(page.getByRole('banner').getByRole('link')).toHaveCount(0)
+  await expect(page.getByRole('button', { name: 'Order reversed' })).toBeVisible()
+})
+
+for (const width of [320, 390, 700, 1366]) {
+  test(`a bench with parts left out keeps to its frame of ${width} px, and axe finds nothing wrong`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height: 700 })
+    await page.goto('./#v=1&inks=black:16,cyan:14&only=section,telling,transport,readings')
+    await expect(page.locator('tack-section-panel')).toBeVisible()
+    for (const part of [
+      'tack-ink-ladder',
+      'tack-paper-panel',
+      'tack-press-panel',
+      'tack-loupe-panel',
+      'tack-line-picture',
+    ])
+      await expect(page.locator(part)).toBeHidden()
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
+    expect(await faults(page)).toEqual([])
+  })
+}
+
+test('a single control that a link leaves out cannot be used', async ({ page }) => {
+  await page.goto('./#v=1&inks=black:16,cyan:14&hide=tack')
+  await expect(field(page, 'Tack of cyan')).toBeDisabled()
+  await expect(field(page, 'Film of cyan on the form roller')).toBeEnabled()
+})
+
+test('a link brings its units of measure and opens its lesson', async ({ page }) => {
+  await page.goto('./#v=1&inks=black:16,cyan:14&in=ft/min')
+  await page.locator('summary', { hasText: 'Press' }).click()
+  await expect(page.getByText(/ft\/min/).first()).toBeVisible()
+  await page.goto('./#v=1&lesson=fast-web')
+  await expect(page.locator('tack-lesson-runner')).toBeVisible()
+  await expect(page.getByRole('link', { name: 'Lessons' })).toHaveAttribute('aria-current', 'page')
+})
+
+test('a file brings back what was saved, and can be taken back', async ({ page }) => {
+  const said = listenTo(page)
+  await openBench(page)
+  await page.getByRole('button', { name: 'Order reversed' }).click()
+  await enter(page, 'Tack of yellow', '9.5')
+  const reversed = await order(page)
+  const dialog = await openTool(page, 'File')
+  await dialog.getByRole('textbox', { name: 'Name of the file' }).fill('Monday: first try')
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    dialog.getByRole('button', { name: 'Save the file' }).click(),
+  ])
+  expect(download.suggestedFilename()).toBe('Monday first try.tackstair.json')
+  const text = await textOf(download)
+  await page.keyboard.press('Escape')
+
+  await page.getByRole('button', { name: 'Tacks step down' }).click()
+  const before = await order(page)
+  await openTool(page, 'File')
+  await dialog.getByLabel('File to open').setInputFiles(file('try.tackstair.json', text))
+  await expect(dialog.getByText('“try.tackstair.json” is open.')).toBeVisible()
+  expect(await order(page)).toEqual(reversed)
+  await expect(page.locator('tack-bench').getByLabel('Tack of yellow', { exact: true })).toHaveValue('9.5')
+  await dialog.getByRole('button', { name: 'Take it back' }).click()
+  await expect(dialog.getByText('Everything is as it was before')).toBeVisible()
+  expect(await order(page)).toEqual(before)
+  expect(said).toEqual([])
+})
+
+test('a file that is none, and one with a wrong value, change nothing and are told by field', async ({ page }) => {
+  await openBench(page)
+  await page.getByRole('button', { name: 'Order reversed' }).click()
+  const before = await order(page)
+  const dialog = await openTool(page, 'File')
+  const chooser = dialog.getByLabel('File to open')
+  await chooser.setInputFiles(file('notes.txt', 'black, cyan'))
+  await expect(dialog.getByText('“notes.txt” was not opened')).toBeVisible()
+  await expect(dialog.getByText('The file is not JSON')).toBeVisible()
+  expect(await order(page)).toEqual(before)
+
+  const written = { format: 'tackstair', version: 1, setUp: twoInks, settings: { theme: 'purple' } }
+  await chooser.setInputFiles(file('half.tackstair.json', JSON.stringify(written)))
+  await expect(dialog.getByText('Nothing has changed yet')).toBeVisible()
+  await expect(dialog.getByText(/^settings\.theme: /)).toBeVisible()
+  expect(await order(page)).toEqual(before)
+  await dialog.getByRole('button', { name: 'Open what could be read' }).click()
+  await expect(dialog.getByText('“half.tackstair.json” is open.')).toBeVisible()
+  expect(await order(page)).toEqual(['cyan', 'yellow'])
+})
+
+test('a file dropped on the page is looked into', async ({ page }) => {
+  await openBench(page)
+  const text = JSON.stringify(twoInks)
+  const data = await page.evaluateHandle((content) => {
+    const transfer = new DataTransfer()
+    transfer.items.add(new File([content], 'dropped.json', { type: 'application/json' }))
+    return transfer
+  }, text)
+  await page.locator('tack-section-panel').dispatchEvent('dragover', { dataTransfer: data })
+  await expect(page.getByText('Let go to look into the file')).toBeVisible()
+  await page.locator('tack-section-panel').dispatchEvent('drop', { dataTransfer: data })
+  await expect(page.getByText('“dropped.json” is open.')).toBeVisible()
+  expect(await order(page)).toEqual(['cyan', 'yellow'])
+})
+
+test('a table has a unit in every heading and the numbers of the page', async ({ page }) => {
+  await openBench(page)
+  const shown = await page.locator('tack-readings-strip .traps dd').first().textContent()
+  const dialog = await openTool(page, 'File')
+  await dialog.getByLabel('Numbers written as').selectOption('comma')
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    dialog.getByRole('button', { name: 'Mass trap', exact: true }).click(),
+  ])
+  const [head, first] = (await textOf(download)).replace('\ufeff', '').split('\r\n')
+  expect(head).toBe('first ink;ink on it;mass trap (%)')
+  const [, , trap] = first.split(';')
+  expect(trap).toMatch(/^\d+,\d+$/)
+  expect(Math.round(Number(trap.replace(',', '.')))).toBe(Number(/\d+/.exec(shown ?? '')?.[0]))
+})
+
+test('a picture comes as a PNG at print size', async ({ page }) => {
+  const said = listenTo(page)
+  await openBench(page)
+  const dialog = await openTool(page, 'File')
+  for (const [name, width] of [
+    ['Section at the nip', 2000],
+    ['Loupe', 1600],
+    ['Press line', 2000],
+  ] as const) {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      dialog.getByRole('button', { name, exact: true }).click(),
+    ])
+    const png = readFileSync(await download.path())
+    expect(png.subarray(1, 4).toString()).toBe('PNG')
+    expect(png.readUInt32BE(16)).toBe(width)
+    // A picture of one colour alone would be far smaller.
+    expect(png.length).toBeGreaterThan(20_000)
+  }
+  expect(said).toEqual([])
+})
+
+test('the report is all that is printed, and goes again', async ({ page }) => {
+  await page.addInitScript(() => {
+    window.print = () => undefined
+  })
+  await openBench(page)
+  const dialog = await openTool(page, 'File')
+  await dialog.getByRole('button', { name: 'Print the report' }).click()
+  const report = page.locator('tack-report-sheet')
+  await expect(report).toBeHidden()
+  await page.emulateMedia({ media: 'print' })
+  await expect(report).toBeVisible()
+  await expect(page.locator('tack-page')).toBeHidden()
+  await expect(report.getByText('mass trap (%)')).toBeVisible()
+  await page.emulateMedia({ media: 'screen' })
+  await page.evaluate(() => window.dispatchEvent(new Event('afterprint')))
+  await expect(report).toHaveCount(0)
+})
+
+test('a draft brings back the bench after a reload, and a link goes before it', async ({ page }) => {
+  await openBench(page)
+  await expect(page.getByText('No changes yet')).toBeVisible()
+  await page.getByRole('button', { name: 'Order reversed' }).click()
+  const reversed = await order(page)
+  await expect(page.getByText('Draft saved')).toBeVisible()
+  await page.reload()
+  await expect.poll(() => order(page)).toEqual(reversed)
+  await page.goto('about:blank')
+  await page.goto('./#v=1&inks=cyan:14,yellow:10')
+  await expect(page.getByText('No changes yet')).toBeVisible()
+  expect(await order(page)).toEqual(['cyan', 'yellow'])
+})
+
+test('leaving the page at once loses nothing', async ({ page }) => {
+  await openBench(page)
+  await expect(page.getByText('No changes yet')).toBeVisible()
+  await page.getByRole('button', { name: 'Order reversed' }).click()
+  const reversed = await order(page)
+  await page.reload()
+  await expect.poll(() => order(page)).toEqual(reversed)
+})
+
+test('a full storage is told in the head, and the page goes on', async ({ page }) => {
+  const said = listenTo(page)
+  await openBench(page)
+  await page.getByRole('button', { name: 'Order reversed' }).click()
+  await expect(page.getByText('Draft saved')).toBeVisible()
+  await page.evaluate(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError')
+    }
+  })
+  await page.getByRole('button', { name: 'Equal tacks' }).click()
+  await expect(page.getByRole('status').filter({ hasText: 'Draft not saved: storage full' })).toBeVisible()
+  expect(said).toEqual([])
+})
+
+test('a blocked storage is told in the head, and everything works without', async ({ page }) => {
+  const said = listenTo(page)
+  await page.addInitScript(() => {
+    Object.defineProperty(window, 'localStorage', {
+      get: () => {
+        throw new DOMException('blocked', 'SecurityError')
+      },
+    })
+  })
+  await openBench(page)
+  await expect(page.getByRole('status').filter({ hasText: 'No draft: storage blocked' })).toBeVisible()
+  const dialog = await openTool(page, 'File')
+  await expect(dialog.getByText('closing it loses what is on the bench')).toBeVisible()
+  expect(said).toEqual([])
+})
+
+test('a draft that cannot be read is offered as a file', async ({ page }) => {
+  await page.addInitScript(() => {
+    if (localStorage.getItem('planted') !== null) return
+    localStorage.setItem('planted', 'yes')
+    localStorage.setItem('tackstair draft gone', '{"savedAt":1,"file":"{broken"}')
+  })
+  await openBench(page)
+  const dialog = await openTool(page, 'File')
+  await expect(dialog.getByText('A draft was found that cannot be read')).toBeVisible()
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    dialog.getByRole('button', { name: 'Save its text' }).click(),
+  ])
+  expect(await textOf(download)).toBe('{broken')
+  await dialog.getByRole('button', { name: 'Throw it away' }).click()
+  await expect(dialog.getByText('A draft was found that cannot be read')).toHaveCount(0)
+})
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`axe finds nothing wrong with sharing and files in the ${colorScheme}, and they close by Escape`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' })
+    await openBench(page)
+    for (const name of ['Share', 'File'] as const) {
+      await openTool(page, name)
+      expect(await faults(page)).toEqual([])
+      await page.keyboard.press('Escape')
+      await expect(toolDialog(page, name)).toBeHidden()
+      await expect(page.getByRole('button', { name, exact: true })).toBeFocused()
+    }
+  })
+}
+
+for (const width of [320, 390, 1920]) {
+  test(`sharing and files stay inside a screen of ${width} px`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 768 })
+    await page.goto(`./${longLink}`)
+    for (const name of ['Share', 'File'] as const) {
+      await openTool(page, name)
+      const sticksOut = await toolDialog(page, name).evaluate((box) => box.scrollWidth - box.clientWidth)
+      expect(sticksOut).toBeLessThanOrEqual(0)
+      await page.keyboard.press('Escape')
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
+  })
+}
+
+test('the page from a stick asks for its address on the web before it gives a whole link', async ({ page }) => {
+  await page.goto(`${pathToFileURL(join(import.meta.dirname, '../../dist/tackstair.html')).href}#view=bench`)
+  const dialog = await openTool(page, 'Share')
+  await expect(dialog.getByText('No picture: there is no public address yet.')).toBeVisible()
+  const address = dialog.getByRole('textbox', { name: 'Address of the page on the web' })
+  await address.fill('a school')
+  await address.press('Enter')
+  await expect(dialog.getByText('“a school” is no address of a page')).toBeVisible()
+  await address.fill('https://example.org/press/')
+  await address.press('Enter')
+  const link = dialog.getByRole('textbox', { name: 'Link to this set-up and view' })
+  await expect(link).toHaveValue(/^https:\/\/example\.org\/press\/#v=1&inks=black/)
+  await expect(dialog.getByRole('img', { name: /^QR picture/ })).toBeVisible()
+  await dialog.getByRole('button', { name: 'Save a file instead' }).click()
+  await expect(page.getByRole('dialog', { name: 'Save, open, print' })).toBeVisible()
+})
