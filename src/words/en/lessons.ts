@@ -32,7 +32,6 @@ export const lessons = {
   'lessons.problemAt': 'Line {line}, column {col}: {message}',
   'lessons.checked': '{count, plural, one {The checker names # problem} other {The checker names # problems}}',
   'lessons.dropHere': 'Let go to read the lesson',
-  'lessons.reading': 'Reading the lessons…',
 
   'lessons.all': 'All lessons',
   'lessons.panel': 'Lesson',
@@ -77,7 +76,6 @@ export const lessons = {
   'lessons.cause': 'The cause',
   'lessons.evidence': 'What proves it',
   'lessons.waitForSheet': 'The sheet is still being printed. Check when it is there.',
-  'lessons.more': 'More',
   'lessons.startAgain': 'Start this lesson again',
   'lessons.instructor': 'For instructors',
   'lessons.goToStep': 'Go to step',
@@ -114,7 +112,6 @@ export const lessons = {
   'lessons.triesHead': 'Not yet',
   'lessons.hintsHead': 'Hints',
 
-  'lessons.handoutNote': 'Handout',
   'lessons.nameLine': 'Name ____________________   Date ____________',
   'lessons.aimsHead': 'You will be able to',
   'lessons.stepsHead': 'What to do',
