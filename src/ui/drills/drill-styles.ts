@@ -26,6 +26,10 @@ export const drillStyles = css`
     padding-left: 8px;
     border-left: 4px solid var(--graphite);
   }
+  tack-choice {
+    max-width: 100%;
+    overflow-x: auto;
+  }
   .scroll {
     overflow-x: auto;
     max-width: 100%;

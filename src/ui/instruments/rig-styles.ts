@@ -43,6 +43,10 @@ export const rigStyles = css`
     padding-left: 8px;
     border-left: 4px solid var(--graphite);
   }
+  tack-choice {
+    max-width: 100%;
+    overflow-x: auto;
+  }
   .scroll {
     overflow-x: auto;
     max-width: 100%;
