@@ -65,7 +65,7 @@ export class TackmeterRig extends RigElement {
       }
       @media (min-width: 1000px) {
         .rig {
-          grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+          grid-template-columns: minmax(0, 560px) minmax(0, 1fr);
         }
       }
       ul {
@@ -291,6 +291,7 @@ export class TackmeterRig extends RigElement {
   }
 
   #goOn(seconds: number): void {
+    this._said = ''
     for (let left = seconds; left > 1e-9; left -= betweenPoints) this.#step(Math.min(betweenPoints, left))
   }
 
