@@ -6,34 +6,27 @@ import type { SessionElement } from './session-element.ts'
 interface View {
   name: ViewName
   label: MessageKey
-  element: string
-  load: () => Promise<unknown>
+  /** the class of its element */
+  load: () => Promise<new () => SessionElement>
 }
 
 export const views: readonly View[] = [
-  { name: 'bench', label: 'page.bench', element: 'tack-bench', load: () => import('./bench.ts') },
-  { name: 'strip', label: 'page.strip', element: 'tack-strip-view', load: () => import('./strip/strip-view.ts') },
-  {
-    name: 'lessons',
-    label: 'page.lessons',
-    element: 'tack-lessons-view',
-    load: () => import('./lessons/lessons-view.ts'),
-  },
-  { name: 'orders', label: 'page.orders', element: 'tack-orders-view', load: () => import('./orders/orders-view.ts') },
-  { name: 'trials', label: 'page.trials', element: 'tack-trials-view', load: () => import('./trials/trials-view.ts') },
-  { name: 'run chart', label: 'page.run', element: 'tack-run-view', load: () => import('./run/run-view.ts') },
+  { name: 'bench', label: 'page.bench', load: async () => (await import('./bench.ts')).Bench },
+  { name: 'strip', label: 'page.strip', load: async () => (await import('./strip/strip-view.ts')).StripView },
+  { name: 'lessons', label: 'page.lessons', load: async () => (await import('./lessons/lessons-view.ts')).LessonsView },
+  { name: 'orders', label: 'page.orders', load: async () => (await import('./orders/orders-view.ts')).OrdersView },
+  { name: 'trials', label: 'page.trials', load: async () => (await import('./trials/trials-view.ts')).TrialsView },
+  { name: 'run chart', label: 'page.run', load: async () => (await import('./run/run-view.ts')).RunView },
   {
     name: 'instruments',
     label: 'page.instruments',
-    element: 'tack-instruments-view',
-    load: () => import('./instruments/instruments-view.ts'),
+    load: async () => (await import('./instruments/instruments-view.ts')).InstrumentsView,
   },
-  { name: 'drills', label: 'page.drills', element: 'tack-drills-view', load: () => import('./drills/drills-view.ts') },
+  { name: 'drills', label: 'page.drills', load: async () => (await import('./drills/drills-view.ts')).DrillsView },
   {
     name: 'glossary',
     label: 'page.glossary',
-    element: 'tack-glossary-view',
-    load: () => import('./glossary/glossary-view.ts'),
+    load: async () => (await import('./glossary/glossary-view.ts')).GlossaryView,
   },
 ]
 
@@ -43,7 +36,7 @@ export function viewNamed(name: ViewName): View {
 }
 
 /** An element of the view, once its code is there. Rejects where it cannot be loaded. */
-export async function openView({ element, load }: View): Promise<SessionElement> {
-  await load()
-  return document.createElement(element) as SessionElement
+export async function openView({ load }: View): Promise<SessionElement> {
+  const Element = await load()
+  return new Element()
 }

@@ -13,7 +13,9 @@ try {
   const page = await browser.newPage({ viewport: { width: 1366, height: 768 } })
   await page.goto(`${server.resolvedUrls?.local[0] ?? ''}#view=bench`)
   await page.getByRole('button', { name: 'Order reversed' }).click()
-  await page.waitForFunction(() => document.querySelector('tack-page')?.shadowRoot?.querySelector('tack-bench') != null)
+  await page.waitForFunction(
+    () => document.querySelector('tack-page')?.shadowRoot?.querySelector('tack-bench') instanceof HTMLElement,
+  )
   // The pictures are drawn as soon as their code has come; a second is far more than that takes.
   await page.waitForTimeout(1500)
   await page.screenshot({ path: picture })
