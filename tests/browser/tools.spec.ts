@@ -141,6 +141,7 @@ for (const width of [320, 390, 700, 1366]) {
       'tack-ink-ladder',
       'tack-paper-panel',
       'tack-press-panel',
+      'tack-scenario-bar',
       'tack-loupe-panel',
       'tack-line-picture',
     ])

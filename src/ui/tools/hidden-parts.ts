@@ -61,7 +61,7 @@ export const hiddenPartStyles = css`
   }
   :host(${hasNoSettings}) main > .pictures,
   :host([data-hidden]) .pictures > tack-line-picture {
-    grid-column: 1 / -1;
+    grid-area: auto / 1 / auto / -1;
   }
   :host([data-hidden]) .pictures > tack-line-picture {
     display: block;
