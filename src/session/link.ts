@@ -29,7 +29,9 @@ import { readView, viewWords, writeView } from './view-words.ts'
 const linkVersion = 1
 const usualReading = 'settled' satisfies Reading
 const usualSeed = 1
-const words = ['v', 'inks', 'paper', 'press', 'sheet', 'seed', ...viewWords]
+/** What a link that carries a set-up has at least one of; a written one always has its version. */
+const setUpWords = ['v', 'inks', 'paper', 'press', 'sheet', 'seed']
+const words = [...setUpWords, ...viewWords]
 
 /** Characters, the # included: below 2,000 browsers, mail programs and learning systems keep an address whole. */
 export const longestLink = 1999
@@ -54,6 +56,8 @@ export interface WrittenLink {
 
 export interface ReadLink {
   readonly setUp: SetUp
+  /** whether the link says anything of a set-up; one that only names a view or a task leaves the present one alone */
+  readonly namesSetUp: boolean
   readonly view: ViewState
   /** everything that was wrong, in the order of the link */
   readonly problems: readonly LinkSaid[]
@@ -94,7 +98,8 @@ export function readLink(text: string): ReadLink | null {
     reading: readSheet(pairs.get('sheet'), report),
     seed: readSeed(pairs.get('seed'), report),
   }
-  return { setUp, view: readView(pairs, setUp.inks.length, report), problems }
+  const namesSetUp = setUpWords.some((word) => pairs.has(word))
+  return { setUp, namesSetUp, view: readView(pairs, setUp.inks.length, report), problems }
 }
 
 /** A link without a version has been typed by hand and is read as this one. */

@@ -25,9 +25,9 @@ export interface Followed {
 
 const nothingAsked: Followed = { problems: [], task: false, done: Promise.resolve() }
 
-/** Whether the address names at most a view, so that what was on the bench before may stay there. */
+/** Whether the address names at most a view or a task, so that what was on the bench before may stay there. */
 export function leavesSetUp(hash: string): boolean {
-  return viewNames.some((view) => addressOf(view) === hash) || readLink(hash) === null
+  return readLink(hash)?.namesSetUp !== true
 }
 
 /** Takes in what the address asks for. */
@@ -41,7 +41,7 @@ export function followAddress(session: Session, hash: string): Followed {
   if (!link) return nothingAsked
   const { view, problems } = link
   const { lesson, drill = null, hide = [] } = view
-  session.change({ kind: 'load', given: writeSetUp(link.setUp) })
+  if (link.namesSetUp) session.change({ kind: 'load', given: writeSetUp(link.setUp) })
   if (lesson !== undefined) learningOf(session, browserStorage).open = lesson
   session.lookWith({ hide, drill })
   const named = lesson === undefined ? (drill ? 'drills' : 'bench') : 'lessons'

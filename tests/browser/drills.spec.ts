@@ -94,7 +94,7 @@ test('more readings narrow what is usual', async ({ page }) => {
   await expect(exactly(page, 'Speed counter: Read again')).toBeDisabled()
 })
 
-test('two tabs with one link get the same readings, and the bench keeps its set-up', async ({ page, context }) => {
+test('two tabs with one link get the same readings', async ({ page, context }) => {
   const other = await context.newPage()
   const read = async (tab: Page) => {
     await open(tab, { level: 'medium', seed: 11 })

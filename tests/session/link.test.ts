@@ -35,6 +35,18 @@ vi.setConfig({ testTimeout: 60_000 })
 const anyLinked = anySetUp.chain((setUp) => anyView(setUp.inks.length).map((view) => ({ setUp, view })))
 
 describe('a link', () => {
+  test('that only names a view or a task says nothing of a set-up; one that was written always does', () => {
+    expect(read('#view=drills&drill=easy:3').namesSetUp).toBe(false)
+    expect(read('#lesson=two-inks').namesSetUp).toBe(false)
+    expect(read('#press=web').namesSetUp).toBe(true)
+    fc.assert(
+      fc.property(anyLinked, ({ setUp, view }) => {
+        expect(read(writeLink(setUp, view).text).namesSetUp).toBe(true)
+      }),
+      { numRuns: 50 },
+    )
+  })
+
   test('brings back every legal set-up and view, exactly unless it says that it rounds', () => {
     let exact = 0
     fc.assert(
