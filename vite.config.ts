@@ -154,6 +154,8 @@ export default defineConfig(({ mode }) => ({
     pool: 'threads',
     maxWorkers: 2,
     allowOnly: false,
+    // ms: a limit against tests that hang, not on how fast a poor machine is.
+    testTimeout: 60_000,
     coverage: { include: ['src/**/*.ts'] },
   },
 }))
