@@ -1,12 +1,12 @@
 /** What the loaded inks look like on the chosen paper: each solid, any amount of ink, and whole pictures. */
 import type { InkColour } from '../colour/ink-colour.ts'
-import { inkColour } from '../colour/ink-colour.ts'
 import { paintPicture } from '../colour/paint-picture.ts'
 import type { PaperOptics } from '../colour/paper-optics.ts'
 import { opticsForPaper } from '../colour/paper-optics.ts'
 import { screenColour } from '../colour/screen-colour.ts'
 import type { Spectrum } from '../colour/spectrum.ts'
 import { readStack } from '../colour/stack-reading.ts'
+import { knownColour } from '../measure/known-colour.ts'
 import { referenceFilm } from '../measure/reference-film.ts'
 import type { Ink, SetUp } from '../press/setup.ts'
 import type { SharedTable } from './picture-tables.ts'
@@ -26,7 +26,7 @@ export class Colours {
 
   constructor({ inks, paper }: SetUp) {
     this.#optics = opticsForPaper(paper.base)
-    this.#inks = inks.map((ink) => known(ink, this.#optics))
+    this.#inks = inks.map((ink) => knownColour(ink, this.#optics))
     this.#absorbances = this.#inks.map(({ absorbance }) => absorbance ?? this.#optics.paper.map(() => greyAbsorbance))
     this.#solidFilms = inks.map(() => referenceFilm(paper))
     this.#names = inks.map(colourKey)
@@ -82,10 +82,6 @@ export class Colours {
 const mixturesKept = 5000
 const noColour = '#8c8c8c'
 
-/** Ink colours by paper and ink: finding a spot ink's spectrum takes a while. */
-const colours = new Map<string, InkColour>()
-const coloursKept = 200
-
 /** What an ink's colour depends on, beside the paper. */
 function colourKey({ name, colour }: Ink): string {
   return `${name} ${String(colour)}`
@@ -95,16 +91,4 @@ function colourKey({ name, colour }: Ink): string {
 export function sameColours(one: SetUp, other: SetUp): boolean {
   const key = ({ inks, paper }: SetUp) => [paper.base, ...inks.map(colourKey)].join('\n')
   return key(one) === key(other)
-}
-
-function known(ink: Ink, optics: PaperOptics): InkColour {
-  const { name, colour } = ink
-  const key = `${optics.name} ${colourKey(ink)}`
-  let found = colours.get(key)
-  if (!found) {
-    found = inkColour(colour === undefined ? { name } : { name, colour }, optics)
-    if (colours.size >= coloursKept) colours.clear()
-    colours.set(key, found)
-  }
-  return found
 }
