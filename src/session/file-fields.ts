@@ -10,8 +10,10 @@ import { checkSetUp } from '../press/check-setup.ts'
 import { inkCount, ranges } from '../press/ranges.ts'
 import type { ReadField } from './read-fields.ts'
 import { bySchema, fieldsOf, listOf } from './read-fields.ts'
-import type { KeptProgress, Saved, Scene, Settings, Trial } from './saved.ts'
+import type { KeptProgress, Saved, Scene, Trial } from './saved.ts'
 import { nothingSaved } from './saved.ts'
+import type { Settings } from './settings.ts'
+import { motions, themes } from './settings.ts'
 import { unitNames } from './unit-names.ts'
 import type { ViewState } from './view-state.ts'
 import { hideable, viewNames } from './view-state.ts'
@@ -108,9 +110,9 @@ const readingsFile: ReadField<NonNullable<Saved['readingsFile']>> = (input, path
 }
 
 const settings: ReadField<Settings> = fieldsOf('the settings', {
-  theme: bySchema(oneOf('theme', ['auto', 'light', 'dark', 'high contrast'])),
+  theme: bySchema(oneOf('theme', themes)),
   measures: bySchema(measures),
-  motion: bySchema(oneOf('motion', ['auto', 'reduced', 'full'])),
+  motion: bySchema(oneOf('motion', motions)),
   sound: bySchema(flag),
   language: bySchema(language),
 })

@@ -15,7 +15,6 @@ export interface Look {
   row: number
   /** the units numbers are shown and typed in */
   measures: Measures
-  theme: 'auto' | 'light' | 'dark'
   /** controls that the open lesson keeps as they are */
   closed: readonly Control[]
   /** parts and controls that a link leaves out, as where the page stands inside another one */
@@ -30,7 +29,6 @@ export const openingLook: Look = {
   face: 'ink',
   row: 96,
   measures: ownMeasures,
-  theme: 'auto',
   closed: [],
   hide: [],
   drill: null,

@@ -3,7 +3,7 @@ import type { Shelf } from '../measure/shelf.ts'
 import { emptyShelf } from '../measure/shelf.ts'
 import type { SheetColumn } from '../measure/sheet-row.ts'
 import type { SetUp } from '../press/setup.ts'
-import type { UnitName } from './unit-names.ts'
+import type { Settings } from './settings.ts'
 import type { ViewState } from './view-state.ts'
 
 /** A set-up as it is shown in a lecture, in the order of the list. */
@@ -23,16 +23,6 @@ export interface Trial {
   readonly prediction?: string
   readonly setUp: SetUp
   readonly readings: readonly Partial<Record<SheetColumn, string>>[]
-}
-
-/** How the page is to be for this person; a field that is missing is as the system has it. */
-export interface Settings {
-  readonly theme?: 'auto' | 'light' | 'dark' | 'high contrast'
-  readonly measures?: readonly UnitName[]
-  readonly motion?: 'auto' | 'reduced' | 'full'
-  readonly sound?: boolean
-  /** a language tag, such as en or es */
-  readonly language?: string
 }
 
 /** What was kept of one lesson; whether it makes sense is for the lesson to say (resume in src/lesson/progress.ts). */

@@ -37,12 +37,24 @@ export async function showView(session: Session, view: ViewState): Promise<void>
   for (const unit of view.measures ?? []) await showIn(session, unit)
 }
 
-async function showIn(session: Session, name: UnitName): Promise<void> {
-  const quantity = (Object.keys(unitNames) as Quantity[]).find((each) =>
-    (unitNames[each] as readonly UnitName[]).includes(name),
-  )
+/** Shows numbers in the units a person is used to, but where a link, a draft or a choice has set others by then. */
+export async function openInUnits(session: Session, names: readonly UnitName[]): Promise<void> {
+  const opening = session.look.measures
+  for (const name of names) {
+    const quantity = quantityIn(name)
+    const isUnset = () => quantity !== undefined && session.look.measures[quantity] === opening[quantity]
+    await showIn(session, name, isUnset)
+  }
+}
+
+function quantityIn(name: UnitName): Quantity | undefined {
+  return (Object.keys(unitNames) as Quantity[]).find((each) => (unitNames[each] as readonly UnitName[]).includes(name))
+}
+
+async function showIn(session: Session, name: UnitName, isWanted = () => true): Promise<void> {
+  const quantity = quantityIn(name)
   const measure = await measureIn(name)
-  if (quantity) session.lookWith({ measures: { ...session.look.measures, [quantity]: measure } })
+  if (quantity && isWanted()) session.lookWith({ measures: { ...session.look.measures, [quantity]: measure } })
 }
 
 /** The session with what is kept beside it: the scenes of a lecture, lessons' progress and a person's settings. */

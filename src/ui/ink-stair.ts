@@ -49,8 +49,8 @@ export class InkStair extends LitElement {
         cursor: grab;
         user-select: none;
         transition:
-          left 200ms,
-          height 200ms;
+          left var(--glide),
+          height var(--glide);
       }
       .tread.carried {
         z-index: 1;
@@ -96,11 +96,6 @@ export class InkStair extends LitElement {
         }
         .tack {
           color: CanvasText;
-        }
-      }
-      @media (prefers-reduced-motion: reduce) {
-        .tread {
-          transition: none;
         }
       }
     `,

@@ -3,6 +3,7 @@ import { html } from 'lit'
 import { measureIn } from '../session/measures.ts'
 import type { Quantity, UnitName } from '../session/unit-names.ts'
 import { unitNames } from '../session/unit-names.ts'
+import { comfort } from './comfort.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -25,7 +26,9 @@ export class MeasureChoice extends SessionElement {
 
   async #take(event: Event): Promise<void> {
     const measure = await measureIn((event.target as HTMLSelectElement).value as UnitName)
-    this.session.lookWith({ measures: { ...this.session.look.measures, [this.quantity]: measure } })
+    const measures = { ...this.session.look.measures, [this.quantity]: measure }
+    this.session.lookWith({ measures })
+    comfort().choose({ measures: Object.values(measures).map(({ unit }) => unit) })
   }
 }
 

@@ -1,4 +1,7 @@
-/** Whether the person has asked their system for less motion. */
+/** Whether the person wants less motion: as they chose here, or else as they have asked their system. */
+import { comfort } from './comfort.ts'
+
 export function prefersStill(): boolean {
-  return window.matchMedia('(prefers-reduced-motion: reduce)').matches
+  const { motion = 'auto' } = comfort().settings
+  return motion === 'auto' ? window.matchMedia('(prefers-reduced-motion: reduce)').matches : motion === 'reduced'
 }

@@ -1,7 +1,6 @@
-/** The head of the page: its name, the parts of the page, undo and redo, and light or dark. */
+/** The head of the page: its name, the parts of the page, undo and redo. */
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
-import type { Look } from '../session/look.ts'
 import type { ViewName } from '../session/view-state.ts'
 import { addressOf } from './address.ts'
 import { say } from './say.ts'
@@ -9,8 +8,6 @@ import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 import './tools/page-tools.ts'
 import { views } from './views.ts'
-
-const themes = ['auto', 'light', 'dark'] as const
 
 export class PageHeader extends SessionElement {
   static override properties: PropertyDeclarations = { ...SessionElement.properties, view: {} }
@@ -124,15 +121,6 @@ export class PageHeader extends SessionElement {
         >
           ${say('bench.redo')}
         </button>
-        <label class="unseen" for="theme">${say('bench.theme')}</label>
-        <select id="theme" @change=${this.#theme}>
-          ${themes.map(
-            (theme) =>
-              html`<option value=${theme} ?selected=${theme === session.look.theme}>
-                ${say(`bench.theme.${theme}`)}
-              </option>`,
-          )}
-        </select>
       </div>
     `
   }
@@ -149,10 +137,6 @@ export class PageHeader extends SessionElement {
     void this.updateComplete.then(() => {
       if (button.disabled) this.renderRoot.querySelector<HTMLElement>('.step:enabled')?.focus()
     })
-  }
-
-  #theme(event: Event): void {
-    this.session.lookWith({ theme: (event.target as HTMLSelectElement).value as Look['theme'] })
   }
 }
 

@@ -6,7 +6,9 @@ import type { Session } from '../session/session.ts'
 import { twoInkSession } from '../session/two-inks.ts'
 import type { ViewName } from '../session/view-state.ts'
 import { followAddress, leavesSetUp } from './address.ts'
-import { forgetPicture } from './bench-picture.ts'
+import { openInUnits } from '../session/snapshot.ts'
+import { comfort } from './comfort.ts'
+import { keepDressed } from './dress.ts'
 import { isFirstVisit } from './first-visit.ts'
 import type { PageHeader } from './page-header.ts'
 import './page-header.ts'
@@ -67,7 +69,7 @@ export class Page extends SessionElement {
   /** the two inks of the first look, while they are shown instead of everything else */
   declare protected firstLook: Session | null
 
-  readonly #dark = window.matchMedia('(prefers-color-scheme: dark)')
+  #undress: (() => void) | undefined
 
   constructor() {
     super()
@@ -79,23 +81,23 @@ export class Page extends SessionElement {
 
   override connectedCallback(): void {
     super.connectedCallback()
+    this.#undress = keepDressed(() => this.session.lookWith({}))
+    void this.#openInOwnUnits()
     this.#follow()
     void this.#takeUpDraft()
     if (isFirstVisit(location.hash)) void this.#lookFirst()
     window.addEventListener('hashchange', this.#goTo)
     document.addEventListener('keydown', this.#key)
-    this.#dark.addEventListener('change', this.#recolour)
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     window.removeEventListener('hashchange', this.#goTo)
     document.removeEventListener('keydown', this.#key)
-    this.#dark.removeEventListener('change', this.#recolour)
+    this.#undress?.()
   }
 
   override willUpdate(): void {
-    this.#paintTheme()
     const { name } = viewNamed(this.session.look.view)
     this.dataset['view'] = name
     if (this.view?.name !== name && this.failed !== name) void this.#open(name)
@@ -180,25 +182,20 @@ export class Page extends SessionElement {
     })
   }
 
+  /** Where the code for other units does not arrive, numbers stay in the set-up's own. */
+  async #openInOwnUnits(): Promise<void> {
+    try {
+      await openInUnits(this.session, comfort().settings.measures ?? [])
+    } catch (error) {
+      if (!(error instanceof TypeError)) throw error
+    }
+  }
+
   /** A set-up that the address gives goes before a draft; a view that it names alone goes before the draft's view. */
   async #takeUpDraft(): Promise<void> {
     const takeUp = leavesSetUp(location.hash)
     await beginDraft(this.session, takeUp)
     if (takeUp) this.#follow()
-  }
-
-  #paintTheme(): void {
-    const { theme } = this.session.look
-    const root = document.documentElement
-    if ((root.dataset['theme'] ?? 'auto') === theme) return
-    if (theme === 'auto') delete root.dataset['theme']
-    else root.dataset['theme'] = theme
-    forgetPicture()
-  }
-
-  readonly #recolour = (): void => {
-    forgetPicture()
-    this.session.lookWith({})
   }
 
   /** Undo and redo are left to the text where somebody types. */

@@ -5,6 +5,7 @@
 import { css, html, nothing } from 'lit'
 import type { View } from '../view/picture.ts'
 import { benchPicture } from './bench-picture.ts'
+import { dressed } from './dress.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -51,12 +52,14 @@ export abstract class PictureElement extends SessionElement {
 
   override connectedCallback(): void {
     super.connectedCallback()
-    this.#unsubscribeFrames = this.session.subscribeToFrames(() => this.#draw())
+    this.#unsubscribeFrames = this.session.subscribeToFrames(this.#draw)
+    document.addEventListener(dressed, this.#draw)
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#unsubscribeFrames?.()
+    document.removeEventListener(dressed, this.#draw)
     this.#observer?.disconnect()
     cancelAnimationFrame(this.#frame)
     this.#view?.destroy()
@@ -96,7 +99,7 @@ export abstract class PictureElement extends SessionElement {
     }
   }
 
-  #draw(): void {
+  readonly #draw = (): void => {
     if (!this.#view || this.#frame !== 0 || this.clientWidth === 0) return
     this.#frame = requestAnimationFrame(() => {
       this.#frame = 0

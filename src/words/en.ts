@@ -1,6 +1,7 @@
 /** Every sentence on the page, in English; one file for each part of it. */
 import { bench } from './en/bench.ts'
 import { cautions } from './en/cautions.ts'
+import { comfort } from './en/comfort.ts'
 import { drillRoom } from './en/drill-room.ts'
 import { drills } from './en/drills.ts'
 import { firstLook } from './en/first-look.ts'
@@ -25,6 +26,7 @@ import { workings } from './en/workings.ts'
 export const en = {
   ...bench,
   ...cautions,
+  ...comfort,
   ...drillRoom,
   ...drills,
   ...firstLook,

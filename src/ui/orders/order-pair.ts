@@ -202,7 +202,7 @@ export class OrderPair extends SessionElement {
     const inks = order.map((place) => written.inks[place])
     const problem = session.change({ kind: 'load', given: { ...written, inks, reading: this._reading } }).at(0)
     if (problem) throw new Error(`A ranked order cannot be printed: ${problem.message}`)
-    session.lookWith({ theme: this.session.look.theme, measures: this.session.look.measures })
+    session.lookWith({ measures: this.session.look.measures })
     session.play({ kind: 'look at unit', unit: inks.length - 1 })
     return session
   }

@@ -38,7 +38,7 @@ export class RunChart extends LitElement {
     axis: {},
     summary: {},
     early: { type: Boolean },
-    theme: {},
+    dress: {},
     _failed: { state: true },
   }
   // Of uPlot's own style sheet, what a chart without cursor and legend needs.
@@ -87,8 +87,8 @@ export class RunChart extends LitElement {
   declare summary: string
   /** the first sheets drawn out */
   declare early: boolean
-  /** changes with the page's colours */
-  declare theme: string
+  /** the page's colours (dress.ts) */
+  declare dress: string
   declare _failed: string | null
 
   #chart: UPlot | undefined
@@ -96,7 +96,6 @@ export class RunChart extends LitElement {
   #loading = false
   #drawnFor: readonly unknown[] = []
   #observer: ResizeObserver | undefined
-  readonly #dark = window.matchMedia('(prefers-color-scheme: dark)')
 
   constructor() {
     super()
@@ -107,21 +106,14 @@ export class RunChart extends LitElement {
     super.connectedCallback()
     this.#observer = new ResizeObserver(() => this.#draw())
     this.#observer.observe(this)
-    this.#dark.addEventListener('change', this.#recolour)
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#observer?.disconnect()
-    this.#dark.removeEventListener('change', this.#recolour)
     this.#chart?.destroy()
     this.#chart = undefined
     this.#drawnFor = []
-  }
-
-  readonly #recolour = (): void => {
-    this.#drawnFor = []
-    this.#draw()
   }
 
   override render() {
@@ -156,9 +148,9 @@ export class RunChart extends LitElement {
   #draw(): void {
     const width = this.clientWidth
     if (!this.#kind || width === 0 || !this.isConnected) return
-    const { rows, lines, events, axis, early, theme } = this
+    const { rows, lines, events, axis, early, dress } = this
     const names = lines.map(({ label }) => label).join('\n')
-    const wanted = [rows, names, events.join(), axis, early, theme, width]
+    const wanted = [rows, names, events.join(), axis, early, dress, width]
     if (wanted.every((each, at) => each === this.#drawnFor[at]) && this.#chart) {
       this.#chart.redraw(false)
       return

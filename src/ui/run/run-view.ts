@@ -8,6 +8,7 @@ import '../choice.ts'
 import { linkedText } from '../linked-text.ts'
 import '../number-field.ts'
 import { ordersStyles } from '../orders/orders-styles.ts'
+import { dressWanted } from '../dress.ts'
 import { say, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import type { MarkEvent } from './run-chart.ts'
@@ -277,7 +278,7 @@ export class RunView extends RunElement {
         .axis=${say(axis)}
         .summary=${say('run.picture', { what: title, first: sayNumber(1, 0), last: sayNumber(last, 0) })}
         .early=${this._scale === 'early'}
-        .theme=${this.session.look.theme}
+        .dress=${dressWanted()}
         @mark=${({ sheet }: MarkEvent) => this.desk.ask({ marker: Math.min(sheet, last) })}
       ></tack-run-chart>
       <figcaption>${say('run.at', { sheet: near.sheet, values: values.join(', ') })}</figcaption>

@@ -1,4 +1,4 @@
-/** Sharing and files in the head of the page, and files dropped anywhere on it. What the panels need is fetched when asked for. */
+/** Sharing, files and a person's comfort in the head of the page, and files dropped anywhere on it. What the panels need is fetched when asked for. */
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { PanelDialog } from '../panel-dialog.ts'
@@ -10,12 +10,15 @@ import './draft-state.ts'
 import type { FilePanel } from './file-panel.ts'
 import { draftOf } from './page-draft.ts'
 
-type Tool = 'share' | 'file'
+type Tool = 'share' | 'file' | 'comfort'
 
 const load: Readonly<Record<Tool, () => Promise<unknown>>> = {
   share: () => import('./share-panel.ts'),
   file: () => import('./file-panel.ts'),
+  comfort: () => import('./comfort-panel.ts'),
 }
+
+const headings = { share: 'tools.shareHead', file: 'tools.fileHead', comfort: 'comfort.head' } as const
 
 export class PageTools extends SessionElement {
   static override properties: PropertyDeclarations = {
@@ -87,11 +90,11 @@ export class PageTools extends SessionElement {
       <tack-draft-state .session=${session}></tack-draft-state>
       <button type="button" aria-haspopup="dialog" @click=${() => this.show('share')}>${say('tools.share')}</button>
       <button type="button" aria-haspopup="dialog" @click=${() => this.show('file')}>${say('tools.file')}</button>
+      <button type="button" aria-haspopup="dialog" @click=${() => this.show('comfort')}>
+        ${say('comfort.button')}
+      </button>
       ${this.over ? html`<p class="over" role="status">${say('tools.dropHere')}</p>` : nothing}
-      <tack-panel-dialog
-        .heading=${say(open === 'share' ? 'tools.shareHead' : 'tools.fileHead')}
-        @closed=${() => (this.open = null)}
-      >
+      <tack-panel-dialog .heading=${say(headings[open ?? 'file'])} @closed=${() => (this.open = null)}>
         ${open === null ? nothing : this.failed ? html`<p role="alert">${say('page.notLoaded')}</p>` : this.#content(open)}
       </tack-panel-dialog>
     `
@@ -99,9 +102,14 @@ export class PageTools extends SessionElement {
 
   #content(open: Tool) {
     const { session } = this
-    return open === 'share'
-      ? html`<tack-share-panel .session=${session} @save-instead=${() => this.show('file')}></tack-share-panel>`
-      : html`<tack-file-panel .session=${session} .draft=${draftOf(session)}></tack-file-panel>`
+    switch (open) {
+      case 'share':
+        return html`<tack-share-panel .session=${session} @save-instead=${() => this.show('file')}></tack-share-panel>`
+      case 'file':
+        return html`<tack-file-panel .session=${session} .draft=${draftOf(session)}></tack-file-panel>`
+      case 'comfort':
+        return html`<tack-comfort-panel .session=${session}></tack-comfort-panel>`
+    }
   }
 
   /** Opens a panel once its code is there. */

@@ -3,6 +3,7 @@ import type { PropertyDeclarations } from 'lit'
 import { html } from 'lit'
 import { fileNameOf, writeFile } from '../../session/file.ts'
 import { snapshot } from '../../session/snapshot.ts'
+import { comfort } from '../comfort.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
@@ -42,9 +43,8 @@ export class SavePanel extends SessionElement {
   }
 
   #save(): void {
-    const { theme } = this.session.look
     const name = fileNameOf(this.renderRoot.querySelector('input')?.value ?? '')
-    saveText(name, 'application/json', writeFile(snapshot(this.session, { settings: { theme } })))
+    saveText(name, 'application/json', writeFile(snapshot(this.session, { settings: comfort().settings })))
     this.saved = name
   }
 }
