@@ -59,6 +59,14 @@ export function causeKey({ kind, unit }: Cause): string {
   return unit === null ? kind : `${kind} ${unit + 1}`
 }
 
+/** The cause of a key; null where it is none. */
+export function causeOf(key: string): Cause | null {
+  const place = / ([1-8])$/.exec(key)
+  const kind = faultKinds.find((each) => each === (place ? key.slice(0, place.index) : key))
+  if (kind === undefined || unitBound.has(kind) !== (place !== null)) return null
+  return { kind, unit: place && Number(place[1]) - 1 }
+}
+
 export function sameCause(one: Cause, other: Cause): boolean {
   return one.kind === other.kind && one.unit === other.unit
 }

@@ -31,6 +31,14 @@ export function evidenceKey({ kind, unit }: Evidence): string {
   return unit === null ? kind : `${kind} ${unit + 1}`
 }
 
+/** The piece of evidence of a key; null where it is none. */
+export function evidenceOf(key: string): Evidence | null {
+  const place = / ([1-8])$/.exec(key)
+  const kind = evidenceKinds.find((each) => each === (place ? key.slice(0, place.index) : key))
+  if (kind === undefined || unitEvidence.some((each) => each === kind) !== (place !== null)) return null
+  return { kind, unit: place && Number(place[1]) - 1 }
+}
+
 /** Every piece of evidence to be had on a job. A waterless press has no water to gauge. */
 export function allEvidence({ inks, press }: SetUp): Evidence[] {
   const forJob = jobEvidence.filter((kind) => !(press.waterless && kind === 'water gauge'))

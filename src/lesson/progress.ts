@@ -3,6 +3,8 @@
  * state to the next; the bench itself is kept elsewhere and only handed in to be judged.
  */
 import * as v from 'valibot'
+import { attempt, attemptSchema, moment, mostAttempts, prediction } from './attempt.ts'
+import type { Attempt } from './attempt.ts'
 import type { Bench } from './bench.ts'
 import type { Verdict } from './judge.ts'
 import { judgePrediction, judgeStep } from './judge.ts'
@@ -24,6 +26,8 @@ const recordSchema = v.object({
   /** how many hints were asked for */
   hints: v.number(),
   answer: v.exactOptional(answerSchema),
+  /** every time it was handed in, the first first; none where an older program kept it */
+  attempts: v.exactOptional(v.fallback(v.array(attemptSchema), [])),
 })
 /** What happened at one step. */
 export type StepRecord = v.InferOutput<typeof recordSchema>
@@ -33,14 +37,19 @@ const progressSchema = v.object({
   /** id of the step in front of the learner */
   step: v.string(),
   records: v.record(v.string(), recordSchema),
+  /** when it was begun, and when every step was done for the first time; unknown where an older program kept it */
+  started: v.exactOptional(moment),
+  finished: v.exactOptional(moment),
+  /** s spent on it, while the page was visible */
+  active: v.exactOptional(v.number()),
 })
 export type Progress = v.InferOutput<typeof progressSchema>
 
 const fresh: StepRecord = { done: false, misses: 0, hints: 0 }
 
-/** Begins at the first step, or at any other, as an instructor may wish. */
-export function begin(lesson: Lesson, step = lesson.steps[0].id): Progress {
-  return { lesson: lesson.id, step, records: {} }
+/** Begins at the first step, or at any other, as an instructor may wish; `at` is the moment, where there is a clock. */
+export function begin(lesson: Lesson, step = lesson.steps[0].id, at?: string): Progress {
+  return { lesson: lesson.id, step, records: {}, ...(at === undefined ? {} : { started: at }) }
 }
 
 /** What was kept of an earlier visit; undefined where it is of another lesson or makes no sense. */
@@ -51,10 +60,15 @@ export function resume(lesson: Lesson, kept: unknown): Progress | undefined {
   const known = Object.entries(records).filter(([id]) => lesson.steps.some((each) => each.id === id))
   const first = lesson.steps[0].id
   return {
-    lesson: lesson.id,
+    ...parsed.output,
     step: lesson.steps.some(({ id }) => id === step) ? step : first,
     records: Object.fromEntries(known),
   }
+}
+
+/** The same with so many seconds more spent on it. */
+export function spend(progress: Progress, seconds: number): Progress {
+  return { ...progress, active: (progress.active ?? 0) + seconds }
 }
 
 export function currentStep(lesson: Lesson, { step }: Progress): Step {
@@ -71,9 +85,9 @@ export function mayGoOn(lesson: Lesson, progress: Progress): boolean {
 }
 
 /** The next step, or the same state where there is none or this one is not done. */
-export function goOn(lesson: Lesson, progress: Progress): Progress {
+export function goOn(lesson: Lesson, progress: Progress, at?: string): Progress {
   if (!mayGoOn(lesson, progress)) return progress
-  const read = withRecord(progress, { ...recordOf(progress, progress.step), done: true })
+  const read = ended(lesson, withRecord(progress, { ...recordOf(progress, progress.step), done: true }), at)
   const next = lesson.steps.at(indexOf(lesson, progress) + 1)
   return next ? { ...read, step: next.id } : read
 }
@@ -93,8 +107,8 @@ export function askHint(lesson: Lesson, progress: Progress): Progress {
 /** Forgets what was answered at this step, so that it can be tried again; a committed prediction stays. */
 export function retry(lesson: Lesson, progress: Progress): Progress {
   if (currentStep(lesson, progress).kind === 'predict') return progress
-  const { misses, hints } = recordOf(progress, progress.step)
-  return withRecord(progress, { done: false, misses, hints })
+  const { misses, hints, attempts } = recordOf(progress, progress.step)
+  return withRecord(progress, { done: false, misses, hints, ...(attempts ? { attempts } : {}) })
 }
 
 export interface Handed {
@@ -113,19 +127,31 @@ interface Settled {
 }
 
 /** Hands in this step: an answer, the bench as it stands, or both. A committed prediction stays as it is. */
-export function handIn(lesson: Lesson, progress: Progress, bench: Bench, answer?: Answer): Handed {
+export function handIn(lesson: Lesson, progress: Progress, bench: Bench, answer?: Answer, at?: string): Handed {
   const step = currentStep(lesson, progress)
   const record = recordOf(progress, step.id)
-  const answered = answer === undefined ? record : { ...record, answer }
-  if (step.kind === 'say') return { progress: withRecord(progress, { ...record, done: true }), settled: [] }
+  const noted = (next: StepRecord) => ended(lesson, withRecord(progress, next), at)
+  if (step.kind === 'say') return { progress: noted({ ...record, done: true }), settled: [] }
   if (step.kind === 'predict') {
-    const committed = record.done || answer === undefined
-    return { progress: committed ? progress : withRecord(progress, { ...answered, done: true }), settled: [] }
+    if (record.done || answer === undefined) return { progress, settled: [] }
+    const attempts = 'choose' in answer ? [prediction(step, answer.choose, at)] : []
+    return { progress: noted({ ...record, answer, done: true, attempts }), settled: [] }
   }
   const verdict = judgeStep(step, bench, answer)
-  const judged = { ...answered, done: record.done || verdict.met, misses: record.misses + (verdict.met ? 0 : 1) }
-  const next = withRecord(progress, judged)
-  return { progress: next, verdict, settled: verdict.met ? settledBy(lesson, next, step.id) : [] }
+  const { met } = verdict
+  const next = noted({
+    ...record,
+    ...(answer === undefined ? {} : { answer }),
+    done: record.done || met,
+    misses: record.misses + (met ? 0 : 1),
+    attempts: withAttempt(record.attempts, attempt(step, bench, answer, verdict, at)),
+  })
+  return { progress: next, verdict, settled: met ? settledBy(lesson, next, step.id) : [] }
+}
+
+/** Of very many attempts the first are kept, and the last one, which may be the one that met it. */
+function withAttempt(before: readonly Attempt[] = [], latest: Attempt): Attempt[] {
+  return [...before.slice(0, mostAttempts - 1), latest]
 }
 
 /** The predictions that the step `by` settles and that were committed. */
@@ -176,6 +202,12 @@ export function summaryOf(lesson: Lesson, progress: Progress): Summary {
 
 function withRecord(progress: Progress, record: StepRecord): Progress {
   return { ...progress, records: { ...progress.records, [progress.step]: record } }
+}
+
+/** With the moment at which everything was done, once it is. */
+function ended(lesson: Lesson, progress: Progress, at: string | undefined): Progress {
+  if (at === undefined || progress.finished !== undefined) return progress
+  return lesson.steps.every(({ id }) => recordOf(progress, id).done) ? { ...progress, finished: at } : progress
 }
 
 function indexOf(lesson: Lesson, { step }: Progress): number {

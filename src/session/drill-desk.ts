@@ -9,10 +9,12 @@ import { writeDrill } from '../drill/link.ts'
 import { nextKind } from '../drill/practice.ts'
 import type { Work, WorkVerdict } from '../drill/work.ts'
 import { cure, diagnose, noWork, take } from '../drill/work.ts'
+import { ActiveTime } from './active-time.ts'
 import type { AskDrill } from './drilling.ts'
 import { drillAsker } from './drilling.ts'
 import type { DrillEntry, RecordStorage } from './drill-record.ts'
 import { attemptsIn, readRecord, writeRecord } from './drill-record.ts'
+import { wayOn, worthOf } from './drill-way.ts'
 import type { Session } from './session.ts'
 
 export const drillParts = ['drill', 'remedies', 'record'] as const
@@ -48,10 +50,16 @@ export class DrillDesk {
   readonly #ask: AskDrill
   readonly #storage: RecordStorage | null
   readonly #listeners = new Set<() => void>()
+  readonly #now: (() => number) | null
+  /** how long somebody is at work on the drill; whoever shows it says when it is seen */
+  readonly time: ActiveTime
 
-  constructor(storage: RecordStorage | null, ask: AskDrill = drillAsker()) {
+  /** `now` in ms since 1970; without it the record knows no times. */
+  constructor(storage: RecordStorage | null, ask: AskDrill = drillAsker(), now: (() => number) | null = null) {
     this.#storage = storage
     this.#ask = ask
+    this.#now = now
+    this.time = new ActiveTime(now ?? (() => 0))
     const record = readRecord(storage)
     this.#state = { ...closed, part: 'drill', level: 'easy', request: null, record, keeps: storage !== null }
   }
@@ -71,6 +79,7 @@ export class DrillDesk {
   /** Opens the drill of this request, from its beginning. */
   async open(request: DrillRequest): Promise<void> {
     const turn = ++this.#turn
+    this.time.take()
     this.#set({ ...closed, part: 'drill', level: request.level, request })
     const answer = await this.#ask({ kind: 'make', request })
     if (turn !== this.#turn) return
@@ -89,6 +98,7 @@ export class DrillDesk {
   }
 
   take(evidence: Evidence, readings = 1): void {
+    this.time.move()
     this.#set({ work: take(this.#state.work, evidence, readings) })
   }
 
@@ -138,20 +148,21 @@ export class DrillDesk {
   }
 
   /** Writes down what came of it; one line for each drill, whose first answer stays. */
-  #note({ found, proven, cured }: WorkVerdict, named: boolean): void {
+  #note(verdict: WorkVerdict, named: boolean): void {
     const { drill, work, record } = this.#state
     if (!drill) return
     const code = writeDrill(drill.request)
     const before = record.find((each) => each.drill === code)
-    const first = proven ? 'proven' : found ? 'found' : 'missed'
+    const at = this.#now ? new Date(this.#now()).toISOString() : undefined
     const entry: DrillEntry = {
       drill: code,
       job: drill.job,
       kind: drill.faults[0].kind,
-      first: before?.first ?? first,
+      first: before?.first ?? worthOf(verdict),
       tries: (before?.tries ?? 0) + (named ? 1 : 0),
       taken: work.taken.length,
-      cured: cured || (before?.cured ?? false),
+      cured: verdict.cured || (before?.cured ?? false),
+      way: wayOn(before?.way, drill, work, verdict, { named, at, active: this.time.take() }),
     }
     this.#keep(before ? record.map((each) => (each === before ? entry : each)) : [...record, entry])
   }
@@ -169,8 +180,8 @@ export class DrillDesk {
 const desks = new WeakMap<Session, DrillDesk>()
 
 /** The one desk of drills of this session; `storage` is looked at the first time only. */
-export function drillDeskOf(session: Session, storage: () => RecordStorage | null): DrillDesk {
+export function drillDeskOf(session: Session, storage: () => RecordStorage | null, now: () => number): DrillDesk {
   let desk = desks.get(session)
-  if (!desk) desks.set(session, (desk = new DrillDesk(storage())))
+  if (!desk) desks.set(session, (desk = new DrillDesk(storage(), undefined, now)))
   return desk
 }

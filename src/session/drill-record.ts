@@ -4,6 +4,7 @@ import { faultKinds } from '../drill/cause.ts'
 import { jobIds } from '../drill/jobs.ts'
 import { readDrill } from '../drill/link.ts'
 import type { Attempt } from '../drill/practice.ts'
+import { drillWaySchema, worth } from './drill-way.ts'
 
 const entrySchema = v.object({
   /** as src/drill/link.ts writes it */
@@ -15,12 +16,14 @@ const entrySchema = v.object({
   /** of its first fault */
   kind: v.picklist(faultKinds),
   /** what the first answer was worth; practice goes by it */
-  first: v.picklist(['proven', 'found', 'missed']),
+  first: worth,
   /** how often a cause was named */
   tries: v.number(),
   /** pieces of evidence taken */
   taken: v.number(),
   cured: v.boolean(),
+  /** how the learner went about it; missing where an older program kept the record */
+  way: v.exactOptional(v.fallback(v.optional(drillWaySchema), undefined)),
 })
 
 export type DrillEntry = Readonly<v.InferOutput<typeof entrySchema>>

@@ -24,6 +24,8 @@ const entrySchema = v.object({
 const prefix = 'tackstair lesson '
 const ownPrefix = 'tackstair own lesson '
 const nameKey = 'tackstair learner'
+const groupKey = 'tackstair group'
+const learnerKey = 'tackstair learner id'
 const writingKey = 'tackstair lesson being written'
 const openKey = 'tackstair open lesson'
 
@@ -96,6 +98,24 @@ export class Learning {
 
   set name(name: string) {
     this.#write(nameKey, name === '' ? null : name)
+  }
+
+  /** The class or course a learner belongs to, as typed; empty where not given. */
+  get group(): string {
+    return this.#read(groupKey) ?? ''
+  }
+
+  set group(group: string) {
+    this.#write(groupKey, group === '' ? null : group)
+  }
+
+  /** What tells this browser's learner from others of the same name; `draw` makes it the first time. */
+  learnerId(draw: () => string): string {
+    const kept = this.#read(learnerKey)
+    if (kept !== null) return kept
+    const drawn = draw()
+    this.#write(learnerKey, drawn)
+    return drawn
   }
 
   /** Text of the lesson being written; empty where there is none. */

@@ -1,5 +1,6 @@
 /** Every sentence on the page, in English; one file for each part of it. */
 import { bench } from './en/bench.ts'
+import { board } from './en/board.ts'
 import { cautions } from './en/cautions.ts'
 import { comfort } from './en/comfort.ts'
 import { drillRoom } from './en/drill-room.ts'
@@ -25,6 +26,7 @@ import { workings } from './en/workings.ts'
 
 export const en = {
   ...bench,
+  ...board,
   ...cautions,
   ...comfort,
   ...drillRoom,

@@ -12,10 +12,13 @@ import { benchNow } from '../../src/session/lesson-bench.ts'
 const { lesson } = checkLesson(readFileSync('lessons/two-inks-wrong-order.lesson.yaml', 'utf8'), { everyday: [] })
 const wrongOrder = lesson as Lesson
 
+/** ms since 1970: 2026-03-02 08:00 in UTC */
+const now = Date.UTC(2026, 2, 2, 8)
+
 function fresh(storage: LearningStorage | null = null) {
   const session = new Session()
   const learning = new Learning(storage)
-  return { session, learning, play: new LessonPlay(wrongOrder, session, wrongOrder.id, learning) }
+  return { session, learning, play: new LessonPlay(wrongOrder, session, wrongOrder.id, learning, () => now) }
 }
 
 test('a lesson puts its own start on the bench', () => {
@@ -61,7 +64,7 @@ test('the next visit goes on at the same step, with the same bench', () => {
   play.handIn()
   play.keep()
   const next = new Session()
-  const again = new LessonPlay(wrongOrder, next, wrongOrder.id, learning)
+  const again = new LessonPlay(wrongOrder, next, wrongOrder.id, learning, () => now)
   expect(again.progress).toEqual(play.progress)
   expect(next.setUp).toEqual(session.setUp)
 })

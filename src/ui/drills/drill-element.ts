@@ -20,7 +20,7 @@ export abstract class DrillElement extends SessionElement {
   }
 
   protected get desk(): DrillDesk {
-    return drillDeskOf(this.session, browserStorage)
+    return drillDeskOf(this.session, browserStorage, () => Date.now())
   }
 }
 

@@ -6,6 +6,7 @@ import type { ChooseEvent } from '../choice.ts'
 import '../choice.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { countVisible } from '../visible-time.ts'
 import './cure-panel.ts'
 import './diagnosis-form.ts'
 import './diagnosis-verdict.ts'
@@ -68,6 +69,7 @@ export class DrillsView extends DrillElement {
   ]
 
   #stopFollowing: (() => void) | undefined
+  #stopCounting: (() => void) | undefined
 
   override connectedCallback(): void {
     super.connectedCallback()
@@ -76,6 +78,7 @@ export class DrillsView extends DrillElement {
       const { request } = this.desk.state
       if (request && this.session.look.drill !== request) this.session.lookWith({ drill: request })
     })
+    this.#stopCounting = countVisible(this.desk.time, () => undefined)
     const { drill: asked } = this.session.look
     const { request } = this.desk.state
     if (asked && !(request && request.level === asked.level && request.seed === asked.seed)) void this.desk.open(asked)
@@ -84,6 +87,7 @@ export class DrillsView extends DrillElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#stopFollowing?.()
+    this.#stopCounting?.()
   }
 
   override render() {

@@ -276,7 +276,7 @@ export class LessonAuthor extends SessionElement {
     const before = this.#play
     this.#play = before
       ? LessonPlay.inPlaceOf(before, found.lesson)
-      : new LessonPlay(found.lesson, this.session, '', null)
+      : new LessonPlay(found.lesson, this.session, '', null, () => Date.now())
   }
 
   #goTo({ line, col }: Problem): void {

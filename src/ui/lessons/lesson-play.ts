@@ -6,15 +6,34 @@ import type { Control } from '../../lesson/control.ts'
 import { controls } from '../../lesson/control.ts'
 import type { Lesson } from '../../lesson/lesson.ts'
 import type { Progress } from '../../lesson/progress.ts'
-import { askHint, begin, currentStep, goBack, goOn, handIn, recordOf, resume, retry } from '../../lesson/progress.ts'
+import {
+  askHint,
+  begin,
+  currentStep,
+  goBack,
+  goOn,
+  handIn,
+  recordOf,
+  resume,
+  retry,
+  spend,
+} from '../../lesson/progress.ts'
 import { openControls, startOf } from '../../lesson/replay.ts'
 import type { Answer, Step } from '../../lesson/step.ts'
 import { openStep, walk } from '../../lesson/walk.ts'
 import type { Bench } from '../../lesson/bench.ts'
+import { ActiveTime } from '../../session/active-time.ts'
 import type { Learning } from '../../session/learning.ts'
 import { benchNow, putOnBench } from '../../session/lesson-bench.ts'
 import type { Session } from '../../session/session.ts'
 import type { Missed } from './outcome.ts'
+
+interface Kept {
+  progress: Progress
+  bench: Bench
+  setUp: unknown
+  leftOut: unknown
+}
 
 export class LessonPlay {
   readonly lesson: Lesson
@@ -26,24 +45,37 @@ export class LessonPlay {
   #opened: Bench | null = null
   #missed: Missed | null = null
   /** what was kept last, so that only changes are written */
-  #kept: { progress: Progress; setUp: unknown; leftOut: unknown } | null = null
+  #kept: Kept | null = null
 
-  /** Without `learning` nothing is kept, as in an author's preview. */
-  constructor(lesson: Lesson, session: Session, key: string, learning: Learning | null, before?: LessonPlay) {
+  readonly #now: () => number
+  /** how long somebody is at work on it; whoever shows it says when it is seen */
+  readonly time: ActiveTime
+
+  /** Without `learning` nothing is kept, as in an author's preview. `now` in ms since 1970. */
+  constructor(
+    lesson: Lesson,
+    session: Session,
+    key: string,
+    learning: Learning | null,
+    now: () => number,
+    before?: LessonPlay,
+  ) {
+    this.#now = now
+    this.time = new ActiveTime(now)
     this.lesson = lesson
     this.#session = session
     this.#learning = learning
     this.#key = key
     const kept = learning?.lesson(key)
     const place = before ? before.progress : kept?.progress
-    this.#progress = resume(lesson, place) ?? begin(lesson)
+    this.#progress = resume(lesson, place) ?? begin(lesson, undefined, this.#moment)
     if (kept?.bench) putOnBench(session, kept.bench)
     else if (!before) this.#openAsAuthor()
   }
 
   /** The same place in another version of the lesson, as while it is being written; the bench stays as it is. */
   static inPlaceOf(before: LessonPlay, lesson: Lesson): LessonPlay {
-    return new LessonPlay(lesson, before.#session, before.#key, null, before)
+    return new LessonPlay(lesson, before.#session, before.#key, null, before.#now, before)
   }
 
   get progress(): Progress {
@@ -75,7 +107,7 @@ export class LessonPlay {
 
   goOn(): void {
     const before = this.step
-    this.#turnTo(goOn(this.lesson, this.#progress))
+    this.#turnTo(goOn(this.lesson, this.#progress, this.#moment))
     const { changes } = this.step
     if (this.step === before || recordOf(this.#progress, this.step.id).done) return
     if (changes) putOnBench(this.#session, openStep(benchNow(this.#session), changes))
@@ -93,14 +125,14 @@ export class LessonPlay {
   }
 
   startAgain(): void {
-    this.#turnTo(begin(this.lesson))
+    this.#turnTo(begin(this.lesson, undefined, this.#moment))
     this.#missed = null
     this.#openAsAuthor()
   }
 
   handIn(answer?: Answer): void {
     const bench = benchNow(this.#session)
-    const { progress, verdict } = handIn(this.lesson, this.#progress, bench, answer)
+    const { progress, verdict } = handIn(this.lesson, this.#progress, bench, answer, this.#moment)
     this.#progress = progress
     this.#missed = verdict && !verdict.met ? { verdict, bench } : null
   }
@@ -123,12 +155,29 @@ export class LessonPlay {
 
   /** Writes down where the learner stands, if anything has changed. */
   keep(): void {
+    this.time.move()
     const { setUp, look } = this.#session
-    const now = { progress: this.#progress, setUp, leftOut: look.leftOut }
+    const { leftOut } = look
     const kept = this.#kept
-    if (kept && kept.progress === now.progress && kept.setUp === setUp && kept.leftOut === look.leftOut) return
-    this.#kept = now
-    this.#learning?.keep(this.#key, this.#progress, benchNow(this.#session))
+    if (kept && kept.progress === this.#progress && kept.setUp === setUp && kept.leftOut === leftOut) return
+    this.#write({ setUp, leftOut, bench: benchNow(this.#session) })
+  }
+
+  /** Writes down the time as well, when the page is hidden or the lesson left; the bench may be another's by now. */
+  leave(): void {
+    this.time.pause()
+    if (this.#kept) this.#write(this.#kept)
+  }
+
+  #write(kept: Omit<Kept, 'progress'>): void {
+    const seconds = this.time.take()
+    if (seconds > 0) this.#progress = spend(this.#progress, seconds)
+    this.#kept = { ...kept, progress: this.#progress }
+    this.#learning?.keep(this.#key, this.#progress, kept.bench)
+  }
+
+  get #moment(): string {
+    return new Date(this.#now()).toISOString()
   }
 
   #turnTo(progress: Progress): void {

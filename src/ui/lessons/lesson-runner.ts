@@ -10,6 +10,7 @@ import { cautions } from '../../words/en/cautions.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { countVisible } from '../visible-time.ts'
 import type { HandInEvent } from './answer-form.ts'
 import './answer-form.ts'
 import { course } from './course-files.ts'
@@ -85,8 +86,34 @@ export class LessonRunner extends SessionElement {
     this.wish = { hideFeedback: false, showNotes: false }
   }
 
+  #stopCounting: (() => void) | undefined
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    if (this.hasUpdated) this.#count()
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#stopCounting?.()
+    this.#stopCounting = undefined
+  }
+
   override willUpdate(changed: PropertyValues): void {
-    if (changed.has('play')) this.#shownStep = null
+    if (!changed.has('play')) return
+    this.#shownStep = null
+    this.#count()
+  }
+
+  /** Counts the time spent on the lesson that is shown, and writes it down whenever it is left. */
+  #count(): void {
+    this.#stopCounting?.()
+    const { play } = this
+    const stop = countVisible(play.time, () => play.leave())
+    this.#stopCounting = () => {
+      stop()
+      play.leave()
+    }
   }
 
   override render() {

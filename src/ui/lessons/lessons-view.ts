@@ -206,7 +206,8 @@ export class LessonsView extends SessionElement {
     this.large = true
     // The bench is set while nothing is closed, and the lesson's own locks come with the screen.
     this.session.lookWith({ closed: [] })
-    this.screen = { kind: 'lesson', key, problems, play: new LessonPlay(lesson, this.session, key, this.#learning) }
+    const play = new LessonPlay(lesson, this.session, key, this.#learning, () => Date.now())
+    this.screen = { kind: 'lesson', key, problems, play }
     this.#learning.open = key
   }
 
