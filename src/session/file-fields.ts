@@ -10,8 +10,10 @@ import { checkSetUp } from '../press/check-setup.ts'
 import { inkCount, ranges } from '../press/ranges.ts'
 import type { ReadField } from './read-fields.ts'
 import { bySchema, fieldsOf, listOf } from './read-fields.ts'
-import type { KeptProgress, Saved, Scene, Trial } from './saved.ts'
+import type { KeptProgress, Saved, Trial } from './saved.ts'
 import { nothingSaved } from './saved.ts'
+import type { Scene } from './scene.ts'
+import { longestNote, longestSentence, mostScenes, scenePictures, sceneReadings } from './scene.ts'
 import type { Settings } from './settings.ts'
 import { motions, themes } from './settings.ts'
 import { unitNames } from './unit-names.ts'
@@ -19,9 +21,9 @@ import type { ViewState } from './view-state.ts'
 import { hideable, viewNames } from './view-state.ts'
 
 /** Characters of a name, of a note, which fills a page, of a cell of a table and of a file of readings. */
-const longest = { name: 120, note: 6000, cell: 60, file: 1_000_000 }
+const longest = { name: longestSentence, note: longestNote, cell: 60, file: 1_000_000 }
 /** Far more than a course makes; they keep a made-up file from filling the page. */
-const most = { scenes: 300, trials: 1000, readings: 1000, lessons: 300 }
+const most = { scenes: mostScenes, trials: 1000, readings: 1000, lessons: 300 }
 
 const setUp: ReadField<NonNullable<Saved['setUp']>> = (input, path, problems) => {
   const checked = checkSetUp(input)
@@ -64,20 +66,40 @@ const view: ReadField<ViewState> = fieldsOf('a view', {
       'is no drill; allowed is one with level and seed',
     ),
   ),
+  scene: bySchema(wholeNumber('scene (the first is 0)', 0, mostScenes - 1)),
   hide: bySchema(all(oneOf('part of the page', hideable), 'parts of the page', 0, hideable.length)),
 })
 
 const named = { name: textUpTo(longest.name), note: textUpTo(longest.note), setUp }
 
+const words = textUpTo(longest.name)
+const sceneFields = fieldsOf('a scene', {
+  ...named,
+  view,
+  picture: bySchema(oneOf('picture', scenePictures)),
+  number: bySchema(
+    v.strictObject(
+      {
+        of: oneOf('reading', sceneReadings),
+        ink: v.exactOptional(v.string('is no text')),
+        below: v.exactOptional(v.string('is no text')),
+      },
+      'is no number of a scene; allowed is one with of, ink and below',
+    ),
+  ),
+  plays: bySchema(flag),
+  waits: bySchema(flag),
+  question: words,
+  caption: words,
+  beside: fieldsOf('a second set-up', { setUp, caption: words }),
+})
+
 const scene: ReadField<Scene> = (input, path, problems) => {
-  const {
-    setUp,
-    name = '',
-    note = '',
-    view: seen = {},
-  } = fieldsOf('a scene', { ...named, view })(input, path, problems) ?? {}
+  const read = sceneFields(input, path, problems) ?? {}
+  const { setUp, name = '', note = '', view: seen = {}, beside, ...rest } = read
   if (!setUp) tellMissing(input, path, problems)
-  return setUp && { name, note, setUp, view: seen }
+  const second = beside?.setUp && { beside: { setUp: beside.setUp, caption: beside.caption ?? '' } }
+  return setUp && { name, note, setUp, view: seen, ...rest, ...second }
 }
 
 const row = fieldsOf(

@@ -5,7 +5,7 @@
  *   version   1
  *   setUp     the set-up on the bench, as src/press/check-setup.ts reads it
  *   view      what is looked at (view-state.ts)
- *   scenes    a lecture's list, each with name, note, setUp, view
+ *   scenes    a lecture's list, each with name, note, setUp, view and how it is shown (scene.ts)
  *   trials    what was tried, each with name, note, prediction, setUp, readings: rows of patch, red, green, blue, sheet as typed
  *   readings, readingsFile   the press sheet on the measuring desk, as typed and as a file {name, text}
  *   shelf     own inks, papers and presses, as src/measure/check-shelf.ts reads it
@@ -25,6 +25,7 @@ import type { Json, Steps } from './migrate.ts'
 import { migrate } from './migrate.ts'
 import type { Saved } from './saved.ts'
 import { nothingSaved } from './saved.ts'
+import type { Scene } from './scene.ts'
 import { writeSetUp } from './write-setup.ts'
 
 const fileFormat = 'tackstair'
@@ -63,10 +64,15 @@ export function writeFile({ setUp, scenes, trials, ...rest }: Saved): string {
     version: fileVersion,
     ...(setUp ? { setUp: writeSetUp(setUp) } : {}),
     ...rest,
-    scenes: scenes.map((scene) => ({ ...scene, setUp: writeSetUp(scene.setUp) })),
+    scenes: scenes.map(writeScene),
     trials: trials.map((trial) => ({ ...trial, setUp: writeSetUp(trial.setUp) })),
   }
   return `${JSON.stringify(written, null, 1)}\n`
+}
+
+function writeScene({ setUp, beside, ...rest }: Scene) {
+  const second = beside && { beside: { ...beside, setUp: writeSetUp(beside.setUp) } }
+  return { ...rest, setUp: writeSetUp(setUp), ...second }
 }
 
 /** Reads the text of a file of unknown origin. Never throws. */

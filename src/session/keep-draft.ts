@@ -2,13 +2,14 @@
 import { deskOf } from './desk.ts'
 import type { Draft, OpenedDraft } from './draft.ts'
 import { writeFile } from './file.ts'
+import { lectureOf } from './lecture.ts'
 import type { Saved } from './saved.ts'
 import type { Session } from './session.ts'
 import { restore, snapshot } from './snapshot.ts'
 import { trialsOf } from './trials.ts'
 
 export interface DraftTie {
-  /** what was found, for the page to tell and to take up what the session does not hold (scenes, settings) */
+  /** what was found, for the page to tell and to take up what the session does not hold (settings) */
   readonly found: OpenedDraft
   /** to be called when anything beside the session has changed */
   readonly changed: () => void
@@ -35,7 +36,7 @@ export async function keepDraft(
     kept = now
     if (!isSame) changed()
   }
-  const ends = [session.subscribe(look), trialsOf(session).subscribe(look), deskOf(session).subscribe(look)]
+  const ends = [session, lectureOf(session), trialsOf(session), deskOf(session)].map((each) => each.subscribe(look))
   return { found, changed, end: () => ends.forEach((end) => end()) }
 }
 
@@ -44,5 +45,17 @@ function held(session: Session): readonly unknown[] {
   const { readings, file, shelf } = deskOf(session).state
   const { view, leftOut, face, measures } = session.look
   const unit: Saved['view']['unit'] = session.playback.playing ? undefined : session.playback.unit
-  return [session.setUp, view, leftOut, face, measures, unit, trialsOf(session).list, readings, file, shelf]
+  return [
+    session.setUp,
+    view,
+    leftOut,
+    face,
+    measures,
+    unit,
+    lectureOf(session).scenes,
+    trialsOf(session).list,
+    readings,
+    file,
+    shelf,
+  ]
 }

@@ -9,7 +9,7 @@
  * press   sheet-fed or web, then speed, interval, temp, water, waterless where it differs
  * sheet   first, settled or a number
  * seed    of every draw of local strength
- * view, patch, unit, face, in, lesson, drill, hide, only   what is looked at (see view-state.ts)
+ * view, patch, unit, face, in, lesson, drill, scene, hide, only   what is looked at (see view-state.ts)
  *
  * Numbers are in the set-up's own units. Whatever stands at its default is left out. Reading never fails: what is wrong is
  * told and its default put in its place.

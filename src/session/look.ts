@@ -21,6 +21,8 @@ export interface Look {
   hide: readonly Hideable[]
   /** the drill a link asks for */
   drill: ViewState['drill'] | null
+  /** the scene (from 0) at which the lecture is shown to the class; null while none is */
+  scene: number | null
 }
 
 export const openingLook: Look = {
@@ -32,4 +34,5 @@ export const openingLook: Look = {
   closed: [],
   hide: [],
   drill: null,
+  scene: null,
 }

@@ -3,17 +3,9 @@ import type { Shelf } from '../measure/shelf.ts'
 import { emptyShelf } from '../measure/shelf.ts'
 import type { SheetColumn } from '../measure/sheet-row.ts'
 import type { SetUp } from '../press/setup.ts'
+import type { Scene } from './scene.ts'
 import type { Settings } from './settings.ts'
 import type { ViewState } from './view-state.ts'
-
-/** A set-up as it is shown in a lecture, in the order of the list. */
-export interface Scene {
-  readonly name: string
-  /** for the speaker alone */
-  readonly note: string
-  readonly setUp: SetUp
-  readonly view: ViewState
-}
 
 /** A set-up that was tried, with what was noted and, where a sheet of a real press was read, its readings as typed. */
 export interface Trial {

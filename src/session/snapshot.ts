@@ -2,6 +2,7 @@
 import type { Problem } from '../press/check-setup.ts'
 import { unitsIn } from '../press/patches.ts'
 import { deskOf } from './desk.ts'
+import { lectureOf } from './lecture.ts'
 import { measureIn } from './measures.ts'
 import type { Saved } from './saved.ts'
 import { nothingSaved } from './saved.ts'
@@ -57,17 +58,15 @@ async function showIn(session: Session, name: UnitName, isWanted = () => true): 
   if (quantity && isWanted()) session.lookWith({ measures: { ...session.look.measures, [quantity]: measure } })
 }
 
-/** The session with what is kept beside it: the scenes of a lecture, lessons' progress and a person's settings. */
-export function snapshot(
-  session: Session,
-  beside: Partial<Pick<Saved, 'scenes' | 'progress' | 'settings'>> = {},
-): Saved {
+/** The session with what is kept beside it: lessons' progress and a person's settings. */
+export function snapshot(session: Session, beside: Partial<Pick<Saved, 'progress' | 'settings'>> = {}): Saved {
   const { setUp } = session
   const { readings, file: readingsFile, shelf } = deskOf(session).state
   return {
     ...nothingSaved,
     setUp,
     view: viewOf(session),
+    scenes: lectureOf(session).scenes,
     trials: trialsOf(session).list,
     readings,
     readingsFile,
@@ -81,7 +80,8 @@ export function snapshot(
  * bench refused, and why.
  */
 export async function restore(session: Session, saved: Saved): Promise<Problem[]> {
-  const { setUp, view, trials, readings, readingsFile, shelf } = saved
+  const { setUp, view, scenes, trials, readings, readingsFile, shelf } = saved
+  if (scenes.length > 0) lectureOf(session).take(scenes)
   const problems = setUp ? session.change({ kind: 'load', given: writeSetUp(setUp) }) : []
   if (setUp && problems.length === 0) await showView(session, view)
   if (trials.length > 0) trialsOf(session).take(trials)

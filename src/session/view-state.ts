@@ -17,7 +17,6 @@ export const viewNames = [
   'drills',
   'glossary',
   'lecture',
-  'side by side',
 ] as const
 export type ViewName = (typeof viewNames)[number]
 
@@ -50,5 +49,7 @@ export interface ViewState {
   /** id of the lesson that is open */
   readonly lesson?: string
   readonly drill?: DrillRequest
+  /** the scene (from 0) of the lecture that is shown to the class; the lecture is being prepared where it is missing */
+  readonly scene?: number
   readonly hide?: readonly Hideable[]
 }

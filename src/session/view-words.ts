@@ -8,6 +8,7 @@ import { allowedNumbers, readNumber } from './link-part.ts'
 import type { Report } from './link-said.ts'
 import { shown } from './link-said.ts'
 import { listed } from './link-text.ts'
+import { mostScenes } from './scene.ts'
 import { unitNames } from './unit-names.ts'
 import type { Hideable, ViewState } from './view-state.ts'
 import { hideable, viewNames } from './view-state.ts'
@@ -53,6 +54,10 @@ const viewWordsByField: { readonly [Field in keyof ViewState]-?: ViewWord<NonNul
   drill: {
     write: ({ level, seed }) => ['drill', `${level}:${seed}`],
     read: { drill: readDrill },
+  },
+  scene: {
+    write: (scene) => ['scene', String(scene + 1)],
+    read: { scene: readScene },
   },
   hide: {
     // Named is what is fewer, so that a link stays short: what is hidden, or all that is shown.
@@ -128,6 +133,13 @@ function readPatch(text: string, units: number, report: Report): number[] | unde
   const given = listed(text).flatMap((item) => readUnit('patch', item, units, report) ?? [])
   const patch = Array.from({ length: units }, (_, unit) => unit).filter((unit) => given.includes(unit))
   return patch.length === 0 || patch.length === units ? undefined : patch
+}
+
+/** Which scenes there are is not known here. */
+function readScene(text: string, _: number, report: Report): number | undefined {
+  if (/^\d+$/.test(text) && Number(text) >= 1 && Number(text) <= mostScenes) return Number(text) - 1
+  report('link.scene', { given: shown(text), most: mostScenes })
+  return undefined
 }
 
 /** Characters of a lesson's id, and its form (src/lesson/field.ts). */

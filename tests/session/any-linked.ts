@@ -6,6 +6,7 @@ import { checkSetUp } from '../../src/press/check-setup.ts'
 import type { RangeName } from '../../src/press/ranges.ts'
 import { longestName, ranges } from '../../src/press/ranges.ts'
 import type { SetUp } from '../../src/press/setup.ts'
+import { mostScenes } from '../../src/session/scene.ts'
 import { unitNames } from '../../src/session/unit-names.ts'
 import type { ViewState } from '../../src/session/view-state.ts'
 import { hideable, viewNames } from '../../src/session/view-state.ts'
@@ -128,6 +129,7 @@ export function anyView(units: number): fc.Arbitrary<ViewState> {
       measures: fc.tuple(...Object.values(unitNames).map((names) => fc.constantFrom(...names))),
       lesson: fc.constantFrom('tack', 'two-inks-wrong-order'),
       drill: fc.record({ level: fc.constantFrom(...levels), seed: within('seed') }),
+      scene: fc.integer({ min: 0, max: mostScenes - 1 }),
       hide: fc.subarray([...hideable], { minLength: 1 }),
     },
     { requiredKeys: [] },
@@ -176,13 +178,14 @@ export const longestSetUp: SetUp = {
 const medianLength = hideable.map((part) => part.length).toSorted((a, b) => a - b)[Math.ceil(hideable.length / 2)]
 
 export const longestView: ViewState = {
-  view: 'side by side',
+  view: 'instruments',
   patch: [0, 1, 2, 3, 4, 5, 6],
   unit: 7,
   face: 'marks',
   measures: ['sheets/h', 'degF', 'g/m2'],
   lesson: `a${'b'.repeat(59)}`,
   drill: { level: 'medium', seed: 0xffffffff },
+  scene: mostScenes - 1,
   // The longer half of the names, so that neither telling what is hidden nor what is shown is short.
   hide: hideable.filter((part) => part.length >= medianLength),
 }

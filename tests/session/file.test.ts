@@ -9,6 +9,7 @@ import type { Steps } from '../../src/session/migrate.ts'
 import { migrate } from '../../src/session/migrate.ts'
 import type { Saved } from '../../src/session/saved.ts'
 import { nothingSaved } from '../../src/session/saved.ts'
+import { scenePictures, sceneReadings } from '../../src/session/scene.ts'
 import { scenarios } from '../../src/session/scenarios.ts'
 import { writeSetUp } from '../../src/session/write-setup.ts'
 import { anySetUp, anyView } from './any-linked.ts'
@@ -39,11 +40,24 @@ function fixture(name: string): string {
 
 const shown = anySetUp.chain((setUp) => anyView(setUp.inks.length).map((view) => ({ setUp, view })))
 const text = fc.string({ unit: 'binary', maxLength: 60 })
+const short = fc.string({ unit: 'binary', maxLength: 30 })
+const sceneShown = fc.record(
+  {
+    picture: fc.constantFrom(...scenePictures),
+    number: fc.record({ of: fc.constantFrom(...sceneReadings), ink: short, below: short }, { requiredKeys: ['of'] }),
+    plays: fc.boolean(),
+    waits: fc.boolean(),
+    question: text,
+    caption: text,
+    beside: fc.record({ setUp: anySetUp, caption: text }),
+  },
+  { requiredKeys: [] },
+)
 const anySaved: fc.Arbitrary<Saved> = fc.record({
   setUp: fc.option(anySetUp),
   view: anyView(4),
   scenes: fc.array(
-    fc.tuple(shown, text, text).map(([scene, name, note]) => ({ ...scene, name, note })),
+    fc.tuple(shown, text, text, sceneShown).map(([scene, name, note, how]) => ({ ...scene, name, note, ...how })),
     { maxLength: 3 },
   ),
   trials: fc.array(
@@ -148,6 +162,13 @@ describe('what is wrong in a file', () => {
     [{ scenes: [{ name: 'a', setUp: good, colour: 1 }] }, 'scenes[0].colour', 'is no field of a scene', ''],
     [{ setUp: bad }, 'setUp.inks[0].tack', '99 is not allowed', '2 to 40 tack units'],
     [{ trials: [{ setUp: good }, { setUp: bad }] }, 'trials[1].setUp.inks[0].tack', '99 is not allowed', ''],
+    [
+      { scenes: [{ setUp: good, picture: 'loop' }] },
+      'scenes[0].picture',
+      '"loop" is no picture',
+      'did you mean loupe?',
+    ],
+    [{ scenes: [{ setUp: good, beside: { setUp: bad } }] }, 'scenes[0].beside.setUp.inks[0].tack', '99 is not', ''],
     [{ scenes: [{ name: 'a' }] }, 'scenes[0].setUp', 'is missing', ''],
     [{ scenes: {} }, 'scenes', 'a list of scenes', ''],
     [{ view: { view: 'bnech' } }, 'view.view', '"bnech" is no view', 'did you mean bench?'],
@@ -190,7 +211,8 @@ describe('what is wrong in a file', () => {
           const result = readFile(given)
           if ('refused' in result) continue
           const { setUp, scenes } = result.saved
-          for (const each of [...(setUp ? [setUp] : []), ...scenes.map((scene) => scene.setUp)]) {
+          const shownSetUps = scenes.flatMap((scene) => [scene.setUp, ...(scene.beside ? [scene.beside.setUp] : [])])
+          for (const each of [...(setUp ? [setUp] : []), ...shownSetUps]) {
             expect(checkSetUp(writeSetUp(each))).toEqual({ setUp: each })
           }
           expect(Object.getPrototypeOf(result.saved)).toBe(Object.prototype)

@@ -2,12 +2,14 @@ import { expect, test } from 'vitest'
 import { deskOf } from '../../src/session/desk.ts'
 import { draftDelay } from '../../src/session/draft.ts'
 import { keepDraft } from '../../src/session/keep-draft.ts'
+import { lectureOf } from '../../src/session/lecture.ts'
+import { benchForScene } from '../../src/session/scene-session.ts'
 import { Session } from '../../src/session/session.ts'
 import { snapshot } from '../../src/session/snapshot.ts'
 import { trialsOf } from '../../src/session/trials.ts'
 import { FakeBrowser } from './fake-browser.ts'
 
-test('whatever is done on the bench, the desk or the trials is there again after a reload', async () => {
+test('whatever is done on the bench, the desk, the lecture or the trials is there again after a reload', async () => {
   const browser = new FakeBrowser()
   const tab = browser.tab()
   const session = new Session()
@@ -18,6 +20,7 @@ test('whatever is done on the bench, the desk or the trials is there again after
     () => session.play({ kind: 'look at unit', unit: 1 }),
     () => deskOf(session).set({ readings: [{ patch: 'black', red: '1.7' }] }),
     () => trialsOf(session).pin(session, { name: 'moved', note: '', prediction: 'worse' }),
+    () => lectureOf(session).add({ name: 'moved', note: 'look here', ...benchForScene(session), waits: true }),
     () => session.undo(),
   ]
   for (const doing of doings) {

@@ -3,8 +3,10 @@ import { expect, test, vi } from 'vitest'
 import { emptyShelf } from '../../src/measure/shelf.ts'
 import { deskOf } from '../../src/session/desk.ts'
 import { readFile, writeFile } from '../../src/session/file.ts'
+import { lectureOf } from '../../src/session/lecture.ts'
 import { readLink, writeLink } from '../../src/session/link.ts'
 import { nothingSaved } from '../../src/session/saved.ts'
+import { benchForScene } from '../../src/session/scene-session.ts'
 import { Session } from '../../src/session/session.ts'
 import { restore, showView, snapshot, viewOf } from '../../src/session/snapshot.ts'
 import { trialsOf } from '../../src/session/trials.ts'
@@ -52,11 +54,12 @@ test('a link brings another session to the same set-up and view', async () => {
   )
 })
 
-test('a file brings another session to the same set-up, view, trials and desk', async () => {
+test('a file brings another session to the same set-up, view, lecture, trials and desk', async () => {
   await fc.assert(
     fc.asyncProperty(used, async (use) => {
       const session = await inUse(use)
       trialsOf(session).pin(session, { name: 'first try', note: 'too much lifted', prediction: 'it will take' })
+      lectureOf(session).add({ name: 'One order', note: 'slowly', ...benchForScene(session), plays: true })
       const shelf = { ...emptyShelf, inks: session.setUp.inks.slice(0, 1) }
       const file = { name: 'sheet.csv', text: 'patch,red,green,blue\r\nblack,1.7,1.7,1.7\r\n' }
       deskOf(session).set({ readings: [{ patch: 'black', red: '1,7' }], file, shelf })

@@ -2,6 +2,7 @@
 import type { Problem } from '../../press/check-setup.ts'
 import { deskOf } from '../../session/desk.ts'
 import { largestFile, readFile } from '../../session/file.ts'
+import { lectureOf } from '../../session/lecture.ts'
 import type { Saved } from '../../session/saved.ts'
 import type { Session } from '../../session/session.ts'
 import { restore, showView, viewOf } from '../../session/snapshot.ts'
@@ -58,6 +59,7 @@ export async function openSaved(session: Session, saved: Saved): Promise<Opening
     setUp: session.setUp,
     view: viewOf(session),
     measures: session.look.measures,
+    scenes: lectureOf(session).scenes,
     trials: trialsOf(session).list,
     desk: deskOf(session).state,
   }
@@ -66,6 +68,7 @@ export async function openSaved(session: Session, saved: Saved): Promise<Opening
     if (session.setUp !== before.setUp) session.undo()
     await showView(session, before.view)
     session.lookWith({ measures: before.measures })
+    if (lectureOf(session).scenes !== before.scenes) lectureOf(session).take(before.scenes)
     trialsOf(session).take(before.trials)
     deskOf(session).set(before.desk)
   }

@@ -32,6 +32,8 @@ export const link = {
   'link.id':
     'The link gives “{given}” for {word}; allowed are small letters and digits in words joined by hyphens. It is left out.',
   'link.units': `The link gives “{given}” for ${what}; allowed are units of this press, 1 to {most}. ${usedInstead}`,
+  'link.scene':
+    'The link gives “{given}” for the scene of the lecture; allowed are whole numbers from 1 to {most}. It is left out.',
   'link.inkName':
     'The link gives “{given}” as the name of ink {unit}; allowed is a text of 1 to {most} characters on one line, without the word “on” standing alone. It is called {used}.',
   'link.sameName':

@@ -18,7 +18,7 @@ export const tools = {
   'tools.draftMeans.empty':
     'Nothing has been changed since the page was opened, so there is no draft yet. This browser can keep one.',
   'tools.draftMeans.saved':
-    'This browser keeps what is on the bench, the trials and the readings; they are there again when you come back to this page on this computer. Nothing has left the computer.',
+    'This browser keeps what is on the bench, the scenes of a lecture, the trials and the readings; they are there again when you come back to this page on this computer. Nothing has left the computer.',
   'tools.draftMeans.not saved':
     'What is on the bench has not been written to this browser’s storage yet; that happens a moment after each change.',
   'tools.draftMeans.storage full':
@@ -82,7 +82,7 @@ export const tools = {
 
   'tools.save': 'Save everything',
   'tools.saveWhat':
-    'One file holds the set-up, the view, the trials, the readings of a press sheet and your own inks, papers and presses.',
+    'One file holds the set-up, the view, the scenes of a lecture, the trials, the readings of a press sheet and your own inks, papers and presses.',
   'tools.fileName': 'Name of the file',
   'tools.usualName': 'set-up',
   'tools.saveFile': 'Save the file',
