@@ -124,7 +124,7 @@ export class NumberField extends LitElement {
   }
 
   override updated(changed: Map<string, unknown>): void {
-    if (changed.has('value') || changed.has('unit') || changed.has('decimals')) this.#showValue()
+    if (['value', 'unit', 'decimals', 'language'].some((each) => changed.has(each))) this.#showValue()
   }
 
   override render() {

@@ -3,6 +3,7 @@ import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { ViewName } from '../session/view-state.ts'
 import { addressOf } from './address.ts'
+import './language-choice.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -121,6 +122,7 @@ export class PageHeader extends SessionElement {
         >
           ${say('bench.redo')}
         </button>
+        <tack-language-choice></tack-language-choice>
       </div>
     `
   }

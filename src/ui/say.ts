@@ -1,18 +1,26 @@
-/** Turns a message of the catalogue and its values into words. */
+/** Turns a message of the catalogue and its values into words of the page's language. */
 import { IntlMessageFormat } from 'intl-messageformat'
-import { en } from '../words/en.ts'
+import type { MessageKey } from './language.ts'
+import { language, onLanguage } from './language.ts'
 
-export type MessageKey = keyof typeof en
+export type { MessageKey } from './language.ts'
 type MessageValues = Record<string, string | number>
 
-const language = 'en'
 const formats = new Map<string, IntlMessageFormat>()
 const numberFormats = new Map<string, Intl.NumberFormat>()
+let lists: Intl.ListFormat | undefined
+
+onLanguage(() => {
+  formats.clear()
+  numberFormats.clear()
+  lists = undefined
+})
 
 export function say(key: MessageKey, values: MessageValues = {}): string {
   let format = formats.get(key)
   if (!format) {
-    format = new IntlMessageFormat(en[key], language)
+    const { tag, words } = language()
+    format = new IntlMessageFormat(words[key], tag)
     formats.set(key, format)
   }
   return String(format.format<string>(values))
@@ -23,7 +31,7 @@ export function sayNumber(value: number, leastDecimals: number, mostDecimals = l
   const key = `${leastDecimals} ${mostDecimals}`
   let format = numberFormats.get(key)
   if (!format) {
-    format = new Intl.NumberFormat(language, {
+    format = new Intl.NumberFormat(language().tag, {
       minimumFractionDigits: leastDecimals,
       maximumFractionDigits: mostDecimals,
       signDisplay: 'negative',
@@ -31,6 +39,12 @@ export function sayNumber(value: number, leastDecimals: number, mostDecimals = l
     numberFormats.set(key, format)
   }
   return format.format(value)
+}
+
+/** "a, b and c" */
+export function sayList(words: readonly string[]): string {
+  lists ??= new Intl.ListFormat(language().tag, { type: 'conjunction' })
+  return lists.format(words)
 }
 
 /** A share of 1 as whole percent, more exactly where it is small: "86 %", "0.04 %". */

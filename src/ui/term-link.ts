@@ -1,11 +1,8 @@
 /** A word of the trade in running text: pressed, it shows the one sentence that explains it. */
 import { LitElement, css, html } from 'lit'
-import type { GlossaryTerm } from '../words/glossary-term.ts'
-import { glossary } from '../words/en/glossary.ts'
+import { language } from './language.ts'
 import { say } from './say.ts'
 import { sharedStyles } from './shared-styles.ts'
-
-const terms: Readonly<Record<string, GlossaryTerm | undefined>> = glossary
 
 export class TermLink extends LitElement {
   static override properties = { term: {}, text: {} }
@@ -54,8 +51,9 @@ export class TermLink extends LitElement {
   declare text: string
 
   override render() {
-    const entry = terms[this.term]
-    if (!entry) return html`${this.text}`
+    const { glossary } = language()
+    if (!Object.hasOwn(glossary, this.term)) return html`${this.text}`
+    const entry = glossary[this.term]
     // Two templates, so that no blank stands between the word and the mark that follows it.
     return [
       html`<button type="button" popovertarget="meaning" aria-haspopup="dialog">${this.text}</button>`,

@@ -7,6 +7,7 @@ import { drillRoom } from './en/drill-room.ts'
 import { drills } from './en/drills.ts'
 import { firstLook } from './en/first-look.ts'
 import { instruments } from './en/instruments.ts'
+import { language } from './en/language.ts'
 import { lesson } from './en/lesson.ts'
 import { lessons } from './en/lessons.ts'
 import { link } from './en/link.ts'
@@ -33,6 +34,7 @@ export const en = {
   ...drills,
   ...firstLook,
   ...instruments,
+  ...language,
   ...lesson,
   ...lessons,
   ...link,

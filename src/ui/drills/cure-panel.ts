@@ -7,11 +7,11 @@ import { cautionsOf, curesFor } from '../../drill/cure.ts'
 import type { Drill } from '../../drill/drill.ts'
 import type { CureVerdict } from '../../drill/judge.ts'
 import { cureSaid } from '../../drill/said.ts'
-import { say } from '../say.ts'
+import { say, sayList } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
 import { cautionList } from './caution-list.ts'
-import { DrillElement, listed, saySaid } from './drill-element.ts'
+import { DrillElement, saySaid } from './drill-element.ts'
 import { drillStyles } from './drill-styles.ts'
 import { effectTables } from './effect-tables.ts'
 
@@ -92,7 +92,7 @@ export class CurePanel extends DrillElement {
     const colours = { before: before.colour, after: after.colour, colour: after.colour }
     const outcome = idle ? 'idle' : worse ? 'worse' : back ? 'back' : 'notBack'
     return html`<p>
-        ${say('room.cure.done', { steps: listed(cures.map((cure) => saySaid(cureSaid(this.drill, cure)))) })}
+        ${say('room.cure.done', { steps: sayList(cures.map((cure) => saySaid(cureSaid(this.drill, cure)))) })}
       </p>
       <p class="mark">
         ${say(`drill.cure.${outcome}`, colours)}

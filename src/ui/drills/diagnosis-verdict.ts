@@ -4,9 +4,9 @@ import type { Drill } from '../../drill/drill.ts'
 import type { DiagnosisVerdict } from '../../drill/judge.ts'
 import { causeSaid, evidenceSaid, misledSaid, reasonSaid } from '../../drill/said.ts'
 import type { WorkVerdict } from '../../drill/work.ts'
-import { say } from '../say.ts'
+import { say, sayList } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
-import { DrillElement, listed, saySaid } from './drill-element.ts'
+import { DrillElement, saySaid } from './drill-element.ts'
 import { drillStyles } from './drill-styles.ts'
 
 export class DiagnosisVerdictView extends DrillElement {
@@ -39,7 +39,7 @@ export class DiagnosisVerdictView extends DrillElement {
   }
 
   #proof(drill: Drill, { leftOpen, needless }: DiagnosisVerdict) {
-    const others = leftOpen.map((causes) => listed(causes.map((cause) => saySaid(causeSaid(drill, cause)))))
+    const others = leftOpen.map((causes) => sayList(causes.map((cause) => saySaid(causeSaid(drill, cause)))))
     return html`<p>
         ${
           others.length === 0
@@ -51,7 +51,7 @@ export class DiagnosisVerdictView extends DrillElement {
         needless.length > 0 && others.length === 0
           ? html`<p>
               ${say('drill.verdict.needless', {
-                evidence: listed(needless.map((piece) => saySaid(evidenceSaid(drill, piece)))),
+                evidence: sayList(needless.map((piece) => saySaid(evidenceSaid(drill, piece)))),
               })}
             </p>`
           : nothing
@@ -65,7 +65,7 @@ export class DiagnosisVerdictView extends DrillElement {
       <p>${say(misled ? 'room.misledYou' : 'room.theMisleading')} ${saySaid(misledSaid(drill))}</p>
       <p>
         ${say('drill.verdict.enough', {
-          evidence: listed(enough.map((piece) => saySaid(evidenceSaid(drill, piece)))),
+          evidence: sayList(enough.map((piece) => saySaid(evidenceSaid(drill, piece)))),
         })}
       </p>`
   }

@@ -27,10 +27,3 @@ export abstract class DrillElement extends SessionElement {
 export function saySaid({ message, values }: DrillSaid): string {
   return say(message, { ...values })
 }
-
-const lists = new Intl.ListFormat('en', { type: 'conjunction' })
-
-/** "a, b and c" */
-export function listed(words: readonly string[]): string {
-  return lists.format(words)
-}

@@ -1,16 +1,11 @@
 /** Every word of the trade with its one sentence, what to see of it on the bench, and a field to find one. */
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
-import { glossary } from '../../words/en/glossary.ts'
 import type { GlossaryTerm } from '../../words/glossary-term.ts'
+import { language } from '../language.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
-
-const entries: readonly (readonly [id: string, entry: GlossaryTerm])[] = Object.entries<GlossaryTerm>(glossary).sort(
-  ([, one], [, other]) => one.term.localeCompare(other.term),
-)
-const terms: Readonly<Record<string, GlossaryTerm | undefined>> = glossary
 
 export class GlossaryView extends SessionElement {
   static override properties: PropertyDeclarations = { ...SessionElement.properties, wanted: { state: true } }
@@ -71,7 +66,10 @@ export class GlossaryView extends SessionElement {
   }
 
   override render() {
-    const found = entries.filter(([, entry]) => fits(entry, this.wanted))
+    const { glossary, tag } = language()
+    const found = Object.entries(glossary)
+      .filter(([, entry]) => fits(entry, this.wanted))
+      .sort(([, one], [, other]) => one.term.localeCompare(other.term, tag))
     return html`
       <div class="head">
         <h2>${say('glossary.heading')}</h2>
@@ -86,7 +84,7 @@ export class GlossaryView extends SessionElement {
   }
 
   #entry(id: string, { term, sentence, see, related, source }: GlossaryTerm) {
-    const others = related.flatMap((other) => terms[other]?.term ?? [])
+    const others = related.map((other) => language().glossary[other].term)
     return html`<div id=${id}>
       <dt>${term}</dt>
       <dd>${sentence}</dd>

@@ -2,7 +2,6 @@
 import { LitElement, css, html, nothing } from 'lit'
 import { handoutOf } from '../../lesson/handout.ts'
 import type { Lesson } from '../../lesson/lesson.ts'
-import { cautions } from '../../words/en/cautions.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { lessonStyles } from './lesson-styles.ts'
@@ -130,7 +129,7 @@ export class LessonHandout extends LitElement {
             : nothing
         }
         <h3>${say('lessons.cautionsHead')}</h3>
-        ${ids.map((id) => html`<p class="small">${cautions[id]}</p>`)}
+        ${ids.map((id) => html`<p class="small">${say(id)}</p>`)}
         <h3>${say('lessons.sourcesHead')}</h3>
         ${sources.map((source) => html`<p class="small">${source}</p>`)}
       </article>

@@ -3,6 +3,7 @@ import { LitElement, css, html, nothing } from 'lit'
 import type { Lesson } from '../../lesson/lesson.ts'
 import type { Progress } from '../../lesson/progress.ts'
 import type { Learning } from '../../session/learning.ts'
+import { language } from '../language.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { saveText } from '../strip/save-text.ts'
@@ -169,7 +170,7 @@ export class LessonResults extends LitElement {
 }
 
 function today(): string {
-  return new Intl.DateTimeFormat('en', { dateStyle: 'long' }).format(new Date())
+  return new Intl.DateTimeFormat(language().tag, { dateStyle: 'long' }).format(new Date())
 }
 
 customElements.define('tack-lesson-results', LessonResults)

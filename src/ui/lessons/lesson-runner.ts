@@ -6,7 +6,6 @@ import type { Glossary } from '../../lesson/language.ts'
 import { glossaryFor } from '../../lesson/language.ts'
 import { mayGoOn, recordOf } from '../../lesson/progress.ts'
 import type { Answer, Step } from '../../lesson/step.ts'
-import { cautions } from '../../words/en/cautions.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
@@ -181,7 +180,7 @@ export class LessonRunner extends SessionElement {
     if (ids.length === 0) return nothing
     return html`<section class="set-off">
       <h3>${say('lessons.caution')}</h3>
-      ${ids.map((id) => html`<p>${cautions[id]}</p>`)}
+      ${ids.map((id) => html`<p>${say(id)}</p>`)}
     </section>`
   }
 

@@ -1,13 +1,11 @@
 /** What the measurements have to say, in words; lists inside it are told one after another. */
 import type { Said } from '../../measure/said.ts'
-import { say } from '../say.ts'
-
-const list = new Intl.ListFormat('en', { type: 'conjunction' })
+import { say, sayList } from '../say.ts'
 
 export function told({ message, values = {} }: Said): string {
   const words = Object.entries(values).map(([name, value]): [string, string | number] => [
     name,
-    typeof value === 'object' ? list.format(value.map(told)) : value,
+    typeof value === 'object' ? sayList(value.map(told)) : value,
   ])
   return say(message, Object.fromEntries(words))
 }

@@ -1,0 +1,6 @@
+/** Choosing the language of the page. */
+export const language = {
+  'language.choose': 'Language',
+  'language.notLoaded': '{name} could not be loaded. Check the connection and choose it again.',
+  'language.onlyEnglish': 'in English only',
+} as const

@@ -1,0 +1,30 @@
+/** The page around the views, in Spanish. */
+import type { page as english } from '../en/page.ts'
+import type { Translated } from '../translated.ts'
+
+export const page: Translated<typeof english> = {
+  'page.title': 'Tackstair',
+  'page.views': 'Partes de la página',
+  'page.bench': 'Banco',
+  'page.strip': 'Tira de control',
+  'page.orders': 'Órdenes',
+  'page.trials': 'Pruebas',
+  'page.run': 'Tirada',
+  'page.lessons': 'Lecciones',
+  'page.drills': 'Averías',
+  'page.instruments': 'Instrumentos',
+  'page.glossary': 'Glosario',
+  'page.loading': 'Cargando…',
+  'page.notLoaded':
+    'No se ha podido cargar esta parte de la página. Comprueba la conexión y pulsa otra vez su nombre; tu montaje se conserva.',
+  'page.linkProblems': 'No se ha podido usar todo el enlace',
+  'page.close': 'Cerrar',
+  'page.firstLook': 'Primera mirada',
+
+  'glossary.heading': 'Palabras del oficio',
+  'glossary.find': 'Buscar una palabra',
+  'glossary.count': '{count, plural, =0 {Ninguna palabra coincide.} one {# palabra} other {# palabras}}',
+  'glossary.see': 'Dónde se ve: {see}',
+  'glossary.related': 'Véase también:',
+  'glossary.source': 'Fuente: {source}',
+}
