@@ -12,19 +12,23 @@ import { say, sayNumber } from './say.ts'
 /** um: the loupe shows one millimetre. */
 const loupeSide = 1000
 
-let made: { results: unknown; look: unknown; picture: BenchPicture } | undefined
+let made = new WeakMap<Session, { results: unknown; look: unknown; picture: BenchPicture }>()
 
-/** The picture of the session as it is now; the page has one session, so the last one made is kept. */
+/** The picture of the session as it is now; the last one made of each session is kept. */
 export function benchPicture(session: Session): BenchPicture {
   const { results, look, playback } = session
-  if (made?.results !== results || made.look !== look) made = { results, look, picture: makePicture(session) }
+  let last = made.get(session)
+  if (last?.results !== results || last.look !== look) {
+    last = { results, look, picture: makePicture(session) }
+    made.set(session, last)
+  }
   const { unit, phase } = playback
-  return { ...made.picture, unit, phase, motion: !prefersStill(), largeType: hasLargeType() }
+  return { ...last.picture, unit, phase, motion: !prefersStill(), largeType: hasLargeType() }
 }
 
 /** To be called when the page's colours have changed. */
 export function forgetPicture(): void {
-  made = undefined
+  made = new WeakMap()
 }
 
 function makePicture(session: Session): BenchPicture {
@@ -47,6 +51,8 @@ function makePicture(session: Session): BenchPicture {
     words: words(session),
     motion: !prefersStill(),
     largeType: hasLargeType(),
+    magnified: 1,
+    cut: true,
   }
 }
 

@@ -6,7 +6,7 @@ import { say, sayPercent } from './say.ts'
 export class LoupePicture extends PictureElement {
   protected override async open(host: HTMLElement): Promise<View> {
     const { createLoupeView } = await import('../view/loupe-view.ts')
-    return createLoupeView(host, (row) => this.session.lookWith({ row }))
+    return createLoupeView(host, this.magnified === null ? (row) => this.session.lookWith({ row }) : undefined)
   }
 
   protected override summary(): string {

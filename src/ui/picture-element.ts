@@ -2,8 +2,9 @@
  * A canvas of the bench: fetches its view when first seen, and draws whenever session, size or phase has changed, once
  * a frame at most. What it shows stands in its label and, in numbers, in the tables of the page.
  */
+import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
-import type { View } from '../view/picture.ts'
+import type { BenchPicture, View } from '../view/picture.ts'
 import { benchPicture } from './bench-picture.ts'
 import { dressed } from './dress.ts'
 import { say } from './say.ts'
@@ -11,7 +12,11 @@ import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 
 export abstract class PictureElement extends SessionElement {
-  static override properties = { _state: { state: true } }
+  static override properties: PropertyDeclarations = {
+    ...SessionElement.properties,
+    magnified: { type: Number },
+    _state: { state: true },
+  }
   static override styles = [
     sharedStyles,
     css`
@@ -34,6 +39,8 @@ export abstract class PictureElement extends SessionElement {
     `,
   ]
 
+  /** px on the page for each px of the drawing; null where the picture is as it is on the bench */
+  declare magnified: number | null
   declare _state: { kind: 'waiting' | 'drawn' } | { kind: 'failed'; reason: string }
   #view: View | undefined
   #frame = 0
@@ -42,11 +49,18 @@ export abstract class PictureElement extends SessionElement {
 
   constructor() {
     super()
+    this.magnified = null
     this._state = { kind: 'waiting' }
   }
 
   /** Fetches the view and puts it into `host`. */
   protected abstract open(host: HTMLElement): Promise<View>
+  /** What is drawn. A magnified picture has large letters already, and stands alone. */
+  protected picture(): BenchPicture {
+    const picture = benchPicture(this.session)
+    const { magnified } = this
+    return magnified === null ? picture : { ...picture, magnified, largeType: false, cut: false }
+  }
   /** What the picture shows, in one sentence. */
   protected abstract summary(): string
 
@@ -103,7 +117,7 @@ export abstract class PictureElement extends SessionElement {
     if (!this.#view || this.#frame !== 0 || this.clientWidth === 0) return
     this.#frame = requestAnimationFrame(() => {
       this.#frame = 0
-      this.#view?.draw(benchPicture(this.session))
+      this.#view?.draw(this.picture())
     })
   }
 }

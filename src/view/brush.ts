@@ -3,6 +3,9 @@ import type { StrokeInput } from 'pixi.js'
 import { Container, Graphics, Text } from 'pixi.js'
 import type { Lettering, Shape } from './shapes.ts'
 
+/** Pixels for each px of a letter. */
+const finestLetters = 6
+
 const typeface = ['Source Sans 3', 'system-ui', 'sans-serif']
 
 export class Brush {
@@ -14,12 +17,15 @@ export class Brush {
     this.scene.addChild(this.graphics)
   }
 
-  /** Draws `shapes` in place of what was there before. Letters stand above all else. */
-  paint(shapes: readonly Shape[]): void {
+  /**
+   * Draws `shapes` in place of what was there before. Letters stand above all else; those that will be magnified are made
+   * that much finer.
+   */
+  paint(shapes: readonly Shape[], magnified: number): void {
     this.graphics.clear()
     let used = 0
     for (const shape of shapes) {
-      if (shape.kind === 'lettering') this.letter(used++, shape)
+      if (shape.kind === 'lettering') this.letter(used++, shape, magnified)
       else this.draw(shape)
     }
     for (; used < this.texts.length; used++) this.texts[used].visible = false
@@ -49,9 +55,15 @@ export class Brush {
     if (line !== undefined) graphics.stroke(strokeOf(line, width, opacity, shape.kind === 'arc'))
   }
 
-  private letter(place: number, { text, x, y, size, colour, anchor, bold, turn }: Lettering): void {
+  private letter(
+    place: number,
+    { text, x, y, size, colour, anchor, bold, turn }: Lettering,
+    magnified: number,
+  ): void {
     const drawn = (this.texts[place] ??= this.scene.addChild(new Text({ text: '', style: { fontFamily: typeface } })))
     drawn.visible = true
+    const fine = Math.min(finestLetters, magnified * window.devicePixelRatio)
+    if (magnified !== 1 && drawn.resolution !== fine) drawn.resolution = fine
     if (drawn.text !== text) drawn.text = text
     const { style } = drawn
     const weight = bold === true ? '600' : '400'

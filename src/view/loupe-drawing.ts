@@ -14,7 +14,7 @@ export function loupeDrawing(picture: BenchPicture, layout: LoupeLayout): Shape[
   const { x, y, radius } = layout
   return [
     ...(picture.face === 'ink' ? nipEdge(picture, layout) : []),
-    ...cutLine(picture, layout),
+    ...(picture.cut ? cutLine(picture, layout) : []),
     ...scaleBar(picture, layout),
     { kind: 'disc', x, y, radius: radius + 1, line: theme.graphite, width: 5 },
     { kind: 'disc', x, y, radius: radius + 4, line: theme.line, width: 1.5 },

@@ -9,13 +9,14 @@ import type { View } from './picture.ts'
 import { createStage } from './stage.ts'
 
 export function createLoupeView(host: HTMLElement, onRow?: (row: number) => void): Promise<View> {
-  let shown: { layout: LoupeLayout; rows: number } | null = null
+  let shown: { layout: LoupeLayout; rows: number; magnified: number } | null = null
 
   function listen(canvas: HTMLCanvasElement): void {
     if (!onRow) return
     const move = (event: PointerEvent) => {
       if (event.buttons % 2 === 0 || !shown) return
-      onRow(rowAt(event.clientY - canvas.getBoundingClientRect().top, shown.layout, shown.rows))
+      const down = event.clientY - canvas.getBoundingClientRect().top
+      onRow(rowAt(down / shown.magnified, shown.layout, shown.rows))
     }
     // A finger still scrolls the page up and down, and sets the row where it taps.
     canvas.style.touchAction = 'pan-y'
@@ -38,9 +39,9 @@ export function createLoupeView(host: HTMLElement, onRow?: (row: number) => void
         root,
         draw: (picture, size) => {
           const layout = loupeLayout(size, picture.cells, picture)
-          shown = { layout, rows: picture.cells.height }
+          shown = { layout, rows: picture.cells.height, magnified: picture.magnified }
           face.draw(picture, layout)
-          brush.paint(loupeDrawing(picture, layout))
+          brush.paint(loupeDrawing(picture, layout), picture.magnified)
         },
         destroy: () => {
           face.destroy()

@@ -78,6 +78,10 @@ export interface BenchPicture {
   motion: boolean
   /** letters for the back row of a lecture hall */
   largeType: boolean
+  /** px on the page for each px of the drawing: above 1 everything in it is larger, as for a lecture */
+  magnified: number
+  /** whether the loupe marks where the section cuts */
+  cut: boolean
 }
 
 /** One drawn picture in the page. It fills its host element and draws only when told to. */

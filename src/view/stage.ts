@@ -5,8 +5,9 @@
 import 'pixi.js/unsafe-eval'
 import 'pixi.js/graphics'
 import 'pixi.js/text'
-import type { Container, Renderer } from 'pixi.js'
-import { Ticker, WebGLRenderer, autoDetectRenderer } from 'pixi.js'
+import type { Renderer } from 'pixi.js'
+import { Container, Ticker, WebGLRenderer, autoDetectRenderer } from 'pixi.js'
+import { density } from './density.ts'
 import type { BenchPicture, View } from './picture.ts'
 import type { RendererKind } from './renderer-kind.ts'
 import { rendererHere } from './renderer-kind.ts'
@@ -23,8 +24,12 @@ export interface Scene {
 Ticker.system.autoStart = false
 Ticker.system.stop()
 
-/** More pixels than this per px cost time and show nothing more. */
-const finest = 2
+/** A scene with what draws it; `whole` magnifies all of it. */
+interface Raised {
+  renderer: Renderer
+  scene: Scene
+  whole: Container
+}
 
 export interface Stage extends View {
   /** the canvas of the moment; another one after a lost context */
@@ -41,15 +46,15 @@ export async function createStage(
   let gone = false
   const isGone = () => gone
   await typeface(host)
-  let { renderer, scene } = await raise(rendererHere())
+  let { renderer, scene, whole } = await raise(rendererHere())
 
-  async function raise(kind: RendererKind): Promise<{ renderer: Renderer; scene: Scene }> {
+  async function raise(kind: RendererKind): Promise<Raised> {
     const made = await autoDetectRenderer({
       preference: [kind],
       antialias: true,
       autoDensity: true,
       backgroundAlpha: 0,
-      resolution: density(),
+      resolution: density(sizeOf(host)),
       skipExtensionImports: true,
       gcActive: false,
       ...sizeOf(host),
@@ -60,13 +65,16 @@ export async function createStage(
     canvas.addEventListener('webglcontextlost', () => void rebuild(canvas))
     canvas.addEventListener('contextrestored', render)
     settle(canvas)
-    return { renderer: made, scene: makeScene() }
+    const drawn = makeScene()
+    const around = new Container()
+    around.addChild(drawn.root)
+    return { renderer: made, scene: drawn, whole: around }
   }
 
   /** Of a canvas that has been taken away already, the loss is no news. */
   async function rebuild(lost: HTMLCanvasElement): Promise<void> {
     if (isGone() || lost !== renderer.canvas) return
-    const before = { renderer, scene }
+    const before = { renderer, scene, whole }
     const after = await raise('canvas')
     if (isGone()) {
       take(after)
@@ -74,21 +82,25 @@ export async function createStage(
     }
     forgetContext(before.renderer)
     take(before)
-    ;({ renderer, scene } = after)
+    ;({ renderer, scene, whole } = after)
     host.append(renderer.canvas)
     render()
   }
 
-  function take(old: { renderer: Renderer; scene: Scene }): void {
+  function take(old: Raised): void {
     old.scene.destroy()
+    old.whole.destroy()
     old.renderer.canvas.remove()
     old.renderer.destroy()
   }
 
   function render(): void {
     if (!last || gone) return
-    scene.draw(last, sizeOf(host))
-    renderer.render(scene.root)
+    const { width, height } = sizeOf(host)
+    const { magnified } = last
+    scene.draw(last, { width: width / magnified, height: height / magnified })
+    whole.scale.set(magnified)
+    renderer.render(whole)
   }
 
   host.append(renderer.canvas)
@@ -100,12 +112,12 @@ export async function createStage(
     },
     resize: () => {
       const { width, height } = sizeOf(host)
-      renderer.resize(width, height, density())
+      renderer.resize(width, height, density({ width, height }))
       render()
     },
     destroy: () => {
       gone = true
-      take({ renderer, scene })
+      take({ renderer, scene, whole })
     },
   }
 }
@@ -113,10 +125,6 @@ export async function createStage(
 /** Pixi lets go of its context by losing it, and a browser complains when it is lost already. */
 function forgetContext(renderer: Renderer): void {
   if (renderer instanceof WebGLRenderer) delete renderer.context.extensions.loseContext
-}
-
-function density(): number {
-  return Math.min(finest, window.devicePixelRatio)
 }
 
 function sizeOf(host: HTMLElement): Size {

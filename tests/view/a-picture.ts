@@ -65,6 +65,8 @@ export function pictureOf(setUp: SetUp, change: Partial<BenchPicture> = {}): Ben
     },
     motion: true,
     largeType: false,
+    magnified: 1,
+    cut: true,
     ...change,
   }
 }

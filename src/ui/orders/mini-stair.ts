@@ -17,7 +17,7 @@ const letterRoom = 16
 /** Drawn for the eye alone: the names stand beside it. */
 export function miniStair(treads: readonly MiniTread[]) {
   const highest = Math.max(...treads.map(({ tack }) => tack))
-  return svg`<svg class="stair" width=${wide * treads.length + 2} height=${high} aria-hidden="true">
+  return svg`<svg class="stair" width=${wide * treads.length + 2} height=${high} viewBox="0 0 ${wide * treads.length + 2} ${high}" aria-hidden="true">
     ${treads.map(({ letter, tack, colour }, place) => {
       const height = letterRoom + (high - letterRoom - 1) * (tack / highest)
       const [x, y] = [1 + place * wide, high - height]
