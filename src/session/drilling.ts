@@ -1,6 +1,7 @@
 /** Asks a worker to make and judge drills; where none starts, the page does it itself once it has drawn what it says. */
 import type { DrillAnswer, DrillTask } from '../drill/drill-service.ts'
 import { answerDrillTask } from '../drill/drill-service.ts'
+import { startWorker } from './start-worker.ts'
 
 export type AskDrill = (task: DrillTask) => Promise<DrillAnswer>
 
@@ -27,7 +28,7 @@ export function drillAsker(): AskDrill {
   }
   const start = (): Worker | null => {
     try {
-      const started = new Worker(new URL('../drill/drill-worker.ts', import.meta.url), { type: 'module' })
+      const started = startWorker('drills')
       // A page opened from a file gets no worker, and says so only here.
       started.addEventListener('error', withoutWorker)
       started.addEventListener('message', ({ data }: MessageEvent<{ id: number; answer: DrillAnswer }>) => {

@@ -4,6 +4,7 @@ import type { Fit, FitTask } from '../measure/fit.ts'
 import { fitPress } from '../measure/fit.ts'
 import type { FitProgress } from '../measure/fit-search.ts'
 import type { Refused } from '../measure/said.ts'
+import { startWorker } from './start-worker.ts'
 
 interface Told {
   step: (progress: FitProgress) => void
@@ -30,7 +31,7 @@ export function startFitting(task: FitTask, told: Told): () => void {
 
 /** `failed` is called where the worker's code cannot be had, which some browsers say only later. */
 function fitInWorker(task: FitTask, told: Told, failed: () => void): () => void {
-  const worker = new Worker(new URL('../measure/fit-worker.ts', import.meta.url), { type: 'module' })
+  const worker = startWorker('fit')
   worker.addEventListener('error', () => {
     worker.terminate()
     failed()

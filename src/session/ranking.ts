@@ -2,7 +2,6 @@
  * The ranking of a session: what orders are judged by, the orders found so far, and how far the work is. Seven and eight
  * inks get a bounded answer first, then all orders; a worker for each core does it, or slices of the page's own time.
  */
-import { browserOrderWorker } from '../measure/browser-order-worker.ts'
 import type { OrderWorker } from '../measure/order-pool.ts'
 import { rankInWorkers } from '../measure/order-pool.ts'
 import type { RankingTask } from '../measure/order-service.ts'
@@ -12,6 +11,7 @@ import type { OrderWeights } from '../press/order-score.ts'
 import { allPairs, usualWeights } from '../press/order-score.ts'
 import { factorial, ordersBelow } from '../press/orders.ts'
 import type { SetUp } from '../press/setup.ts'
+import { browserOrderWorker } from './browser-order-worker.ts'
 import { OrderList } from './order-list.ts'
 import type { Session } from './session.ts'
 import { startStudy } from './studying.ts'

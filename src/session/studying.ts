@@ -1,6 +1,7 @@
 /** A study takes long: it runs in a worker, or where none starts step by step beside the page's own work. */
 import type { Findings, FromStudyWorker, Study, StudyKind } from '../measure/study.ts'
 import { study } from '../measure/study.ts'
+import { startWorker } from './start-worker.ts'
 
 interface Told<Kind extends StudyKind> {
   /** share done, from 0 to 1 */
@@ -18,7 +19,7 @@ export function startStudy<Kind extends StudyKind>(asked: Study<Kind>, told: Tol
     cancelSlices = studyInSlices(asked, { ...told, done })
   }
   try {
-    worker = new Worker(new URL('../measure/study-worker.ts', import.meta.url), { type: 'module' })
+    worker = startWorker('study')
     // A page opened from a file gets no worker, and says so only here.
     worker.addEventListener('error', slices)
     worker.addEventListener('message', ({ data }: MessageEvent<FromStudyWorker>) => {

@@ -1,10 +1,54 @@
-/** Conversions by mathjs, of which only what units need is taken. */
+/**
+ * Conversions by mathjs. Its units alone would bring complex numbers, big numbers and matrices along: here they get the
+ * arithmetic of plain numbers, and of fractions, in which the library keeps the degrees of temperature.
+ */
 import type { Unit } from 'mathjs'
-import { create, createUnitDependencies, unitDependencies } from 'mathjs'
+import {
+  create,
+  createAddScalar,
+  createCreateUnit,
+  createFractionClass,
+  createIsNumeric,
+  createMultiplyScalar,
+  createNumber,
+  createSubtractScalar,
+  createUnitClass,
+  createUnitFunction,
+  factory,
+} from 'mathjs'
+import {
+  absDependencies,
+  divideScalarDependencies,
+  equalDependencies,
+  fixDependencies,
+  formatDependencies,
+  powDependencies,
+  roundDependencies,
+} from 'mathjs/number'
 import type { UnitName } from './unit-names.ts'
 import { inkDensity, sheetPitch } from './unit-names.ts'
 
-const { createUnit, unit } = create({ createUnitDependencies, unitDependencies }) as {
+const { createUnit, unit } = create({
+  absDependencies,
+  divideScalarDependencies,
+  equalDependencies,
+  fixDependencies,
+  formatDependencies,
+  powDependencies,
+  roundDependencies,
+  createAddScalar,
+  createCreateUnit,
+  createFractionClass,
+  createIsNumeric,
+  createMultiplyScalar,
+  createNumber,
+  createSubtractScalar,
+  createUnitClass,
+  createUnitFunction,
+  // Only reactive power is measured in complex numbers.
+  withoutComplex: factory('Complex', [], () => ({ I: NaN })),
+  withoutBigNumber: factory('BigNumber', [], () => null),
+}) as {
   createUnit: (name: string, definition: string) => Unit
   unit: (value: number, name: string) => Unit
 }

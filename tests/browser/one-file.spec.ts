@@ -50,19 +50,17 @@ test('refuses script and style that are not its own, and every connection', asyn
   expect(refused).toEqual(['connect-src', 'script-src-elem', 'style-src-elem'])
 })
 
-test('runs workers that are made from its own text', async ({ page }) => {
+test('unpacks its worker, which ranks the orders, and the texts of its lessons', async ({ page }) => {
   const said = listenTo(page)
-  await page.goto(address)
-  const answer = await page.evaluate(
-    () =>
-      new Promise((resolve) => {
-        const text = 'onmessage = ({ data }) => postMessage(data + 1)'
-        const worker = new Worker(URL.createObjectURL(new Blob([text], { type: 'text/javascript' })))
-        worker.onmessage = ({ data }) => resolve(data)
-        worker.postMessage(41)
-      }),
-  )
-  expect(answer).toBe(42)
+  const workers: string[] = []
+  page.on('worker', (worker) => workers.push(worker.url()))
+  await page.goto(`${address}#view=orders`)
+  await page.getByRole('button', { name: 'Rank all 24 orders' }).click()
+  await expect(page.getByText('All 24 orders are ranked.')).toBeVisible()
+  expect(workers.length).toBeGreaterThan(0)
+  expect(workers.filter((url) => !url.startsWith('blob:'))).toEqual([])
+  await page.getByRole('link', { name: 'Lessons' }).click()
+  await expect(page.getByText('Tack: how hard an ink resists').first()).toBeVisible()
   expect(said).toEqual([])
 })
 

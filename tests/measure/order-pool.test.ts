@@ -1,6 +1,5 @@
 import { describe, expect, it, vi } from 'vitest'
 import { nodeOrderWorker } from '../../src/command/node-order-worker.ts'
-import { browserOrderWorker } from '../../src/measure/browser-order-worker.ts'
 import type { OrderWorker } from '../../src/measure/order-pool.ts'
 import { rankInWorkers } from '../../src/measure/order-pool.ts'
 import type { FromOrderWorker, RankingTask, ToOrderWorker } from '../../src/measure/order-service.ts'
@@ -125,36 +124,5 @@ describe('a listener that fails', () => {
     }
     await expect(rankInWorkers(task, { spawn, workers: 2, onBatch })).rejects.toThrow('no room')
     expect(alive()).toBe(0)
-  })
-})
-
-describe('a worker of a browser', () => {
-  it('is a module beside this one, and passes messages and errors on', async () => {
-    const made: { url: URL; type: string }[] = []
-    class FakeWorker extends EventTarget {
-      constructor(url: URL, { type }: { type: string }) {
-        super()
-        made.push({ url, type })
-      }
-      postMessage(message: unknown) {
-        this.dispatchEvent(Object.assign(new Event('message'), { data: message }))
-        this.dispatchEvent(Object.assign(new Event('error'), { message: 'broken' }))
-      }
-      terminate() {
-        made.length = 0
-      }
-    }
-    vi.stubGlobal('Worker', FakeWorker)
-    const worker = browserOrderWorker()
-    vi.unstubAllGlobals()
-    expect(made[0].type).toBe('module')
-    expect(made[0].url.pathname).toMatch(/src\/measure\/order-worker\.ts$/)
-    const heard: unknown[] = []
-    worker.onMessage((message) => heard.push(message))
-    worker.onError(({ message }) => heard.push(message))
-    worker.send({ kind: 'rank', beginning: [0] })
-    expect(heard).toEqual([{ kind: 'rank', beginning: [0] }, 'broken'])
-    await worker.end()
-    expect(made).toEqual([])
   })
 })

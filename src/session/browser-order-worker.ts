@@ -1,9 +1,10 @@
-/** A ranking worker of a browser. The address is written so that the bundler finds the worker's module. */
-import type { OrderWorker } from './order-pool.ts'
-import type { FromOrderWorker } from './order-service.ts'
+/** A ranking worker of a browser. */
+import type { OrderWorker } from '../measure/order-pool.ts'
+import type { FromOrderWorker } from '../measure/order-service.ts'
+import { startWorker } from './start-worker.ts'
 
 export function browserOrderWorker(): OrderWorker {
-  const worker = new Worker(new URL('./order-worker.ts', import.meta.url), { type: 'module' })
+  const worker = startWorker('orders')
   return {
     send: (message) => {
       worker.postMessage(message)
