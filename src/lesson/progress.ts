@@ -52,15 +52,21 @@ export function begin(lesson: Lesson, step = lesson.steps[0].id, at?: string): P
   return { lesson: lesson.id, step, records: {}, ...(at === undefined ? {} : { started: at }) }
 }
 
+/** What was kept, of whatever lesson; undefined where it makes no sense. */
+export function readProgress(kept: unknown): Progress | undefined {
+  const parsed = v.safeParse(progressSchema, kept)
+  return parsed.success ? parsed.output : undefined
+}
+
 /** What was kept of an earlier visit; undefined where it is of another lesson or makes no sense. */
 export function resume(lesson: Lesson, kept: unknown): Progress | undefined {
-  const parsed = v.safeParse(progressSchema, kept)
-  if (!parsed.success || parsed.output.lesson !== lesson.id) return undefined
-  const { records, step } = parsed.output
+  const read = readProgress(kept)
+  if (read?.lesson !== lesson.id) return undefined
+  const { records, step } = read
   const known = Object.entries(records).filter(([id]) => lesson.steps.some((each) => each.id === id))
   const first = lesson.steps[0].id
   return {
-    ...parsed.output,
+    ...read,
     step: lesson.steps.some(({ id }) => id === step) ? step : first,
     records: Object.fromEntries(known),
   }

@@ -31,20 +31,22 @@ export class Comfort {
     return this.#keeps
   }
 
-  /** Whether this person has never chosen anything in this browser. */
-  get isUntouched(): boolean {
-    return Object.keys(this.#settings).length === 0
-  }
-
   choose(part: Settings): void {
     // Another tab may have chosen something else in between.
-    this.#take({ ...this.#stored(), ...part })
-    this.#attempt((storage) => storage.setItem(comfortKey, JSON.stringify(this.#settings)))
+    this.set({ ...this.#stored(), ...part })
+  }
+
+  /** All of it anew, as when a choice is taken back. */
+  set(settings: Settings): void {
+    this.#settings = settings
+    this.#attempt((storage) => storage.setItem(comfortKey, JSON.stringify(settings)))
+    this.#tell()
   }
 
   /** To be called when another tab has written. */
   lookAgain(): void {
-    this.#take(this.#stored())
+    this.#settings = this.#stored()
+    this.#tell()
   }
 
   /** Calls `listener` after every change; returns what ends that. */
@@ -53,8 +55,7 @@ export class Comfort {
     return () => this.#listeners.delete(listener)
   }
 
-  #take(settings: Settings): void {
-    this.#settings = settings
+  #tell(): void {
     for (const listener of this.#listeners) listener()
   }
 

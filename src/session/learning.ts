@@ -36,6 +36,8 @@ export interface KeptLesson {
 }
 
 export class Learning {
+  /** how often progress has come from elsewhere, such as a file; a lesson that was open before then has to open anew */
+  taken = 0
   readonly #storage: LearningStorage | null
   /** what was written in this page, so that a storage that forgets loses nothing before the page is closed */
   readonly #here = new Map<string, string | null>()
@@ -66,6 +68,25 @@ export class Learning {
 
   keep(key: string, progress: Progress, { setUp, patch }: Bench): void {
     this.#write(prefix + key, JSON.stringify({ progress, setUp: writeSetUp(setUp), patch }))
+  }
+
+  /** Keys of the lessons of which anything is kept. */
+  get lessons(): string[] {
+    const keys = [...new Set([...this.#storedKeys(), ...this.#here.keys()])].filter((key) => key.startsWith(prefix))
+    return keys.map((key) => key.slice(prefix.length)).filter((key) => this.lesson(key) !== undefined)
+  }
+
+  /** Keeps, or forgets, several lessons at once in place of what was there. */
+  takeUp(lessons: Readonly<Record<string, KeptLesson | undefined>>): void {
+    for (const [key, lesson] of Object.entries(lessons)) {
+      const { bench, progress } = lesson ?? {}
+      const { setUp, patch } = bench
+        ? { setUp: writeSetUp(bench.setUp), patch: bench.patch }
+        : { setUp: null, patch: [] }
+      this.#write(prefix + key, lesson ? JSON.stringify({ progress, setUp, patch }) : null)
+    }
+    this.taken++
+    this.#tell()
   }
 
   forget(key: string): void {
@@ -155,6 +176,10 @@ export class Learning {
       else storage.setItem(key, text)
       return null
     })
+    this.#tell()
+  }
+
+  #tell(): void {
     for (const listener of this.#listeners) listener()
   }
 

@@ -13,7 +13,7 @@ export type ListWish =
   { open: string } | { handout: string } | { copy: string } | { openOwn: string } | { write: true } | { file: File }
 
 export class CourseList extends LitElement {
-  static override properties = { learning: { attribute: false } }
+  static override properties = { learning: { attribute: false }, taken: { attribute: false } }
   static override styles = [
     sharedStyles,
     lessonStyles,
@@ -77,6 +77,8 @@ export class CourseList extends LitElement {
   ]
 
   declare learning: Learning
+  /** changes when progress has come from elsewhere */
+  declare taken: number
 
   override render() {
     const { keeps, own, writing } = this.learning

@@ -40,6 +40,7 @@ export class LessonPlay {
   readonly #session: Session
   readonly #learning: Learning | null
   readonly #key: string
+  readonly #taken: number
   #progress: Progress
   /** the bench as the open step found it; unknown after a reload */
   #opened: Bench | null = null
@@ -66,6 +67,7 @@ export class LessonPlay {
     this.#session = session
     this.#learning = learning
     this.#key = key
+    this.#taken = learning?.taken ?? 0
     const kept = learning?.lesson(key)
     const place = before ? before.progress : kept?.progress
     this.#progress = resume(lesson, place) ?? begin(lesson, undefined, this.#moment)
@@ -153,6 +155,11 @@ export class LessonPlay {
     else this.#openAsAuthor()
   }
 
+  /** Whether progress has come from elsewhere since this lesson was opened, so that it has to be opened anew. */
+  get isOvertaken(): boolean {
+    return this.#learning !== null && this.#learning.taken !== this.#taken
+  }
+
   /** Writes down where the learner stands, if anything has changed. */
   keep(): void {
     this.time.move()
@@ -170,6 +177,7 @@ export class LessonPlay {
   }
 
   #write(kept: Omit<Kept, 'progress'>): void {
+    if (this.isOvertaken) return
     const seconds = this.time.take()
     if (seconds > 0) this.#progress = spend(this.#progress, seconds)
     this.#kept = { ...kept, progress: this.#progress }

@@ -68,10 +68,12 @@ export class LessonsView extends SessionElement {
     this.addEventListener('dragleave', this.#dragLeave)
     this.addEventListener('drop', this.#drop)
     this.#openKept()
+    this.#unsubscribe = this.#learning.subscribe(() => this.#openOvertaken())
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
+    this.#unsubscribe?.()
     this.removeEventListener('dragover', this.#dragOver)
     this.removeEventListener('dragleave', this.#dragLeave)
     this.removeEventListener('drop', this.#drop)
@@ -106,6 +108,8 @@ export class LessonsView extends SessionElement {
     }
   }
 
+  #unsubscribe: (() => void) | undefined
+
   get #learning(): Learning {
     return learningOf(this.session, browserStorage)
   }
@@ -114,7 +118,11 @@ export class LessonsView extends SessionElement {
     const { screen, session } = this
     switch (screen.kind) {
       case 'list':
-        return html`<tack-course-list .learning=${this.#learning} @wish=${this.#wish}></tack-course-list>`
+        return html`<tack-course-list
+          .learning=${this.#learning}
+          .taken=${this.#learning.taken}
+          @wish=${this.#wish}
+        ></tack-course-list>`
       case 'lesson':
         return this.#lesson(screen.play, screen.problems, termsKnownIn(screen.key))
       case 'results':
@@ -191,6 +199,12 @@ export class LessonsView extends SessionElement {
         ${problems.map((problem) => html`<li>${say('lessons.problemAt', { ...problem })}</li>`)}
       </ul>
     </details>`
+  }
+
+  /** Where a file has brought progress along, an open lesson goes on from there. */
+  #openOvertaken(): void {
+    if (this.screen.kind !== 'lesson' && this.screen.kind !== 'results') this.requestUpdate()
+    else if (this.screen.play.isOvertaken) this.#openKept()
   }
 
   /** The lesson that was open when the page was left. */

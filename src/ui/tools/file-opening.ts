@@ -2,11 +2,17 @@
 import type { Problem } from '../../press/check-setup.ts'
 import { deskOf } from '../../session/desk.ts'
 import { largestFile, readFile } from '../../session/file.ts'
+import { takeUpLearned } from '../../session/learned.ts'
+import { learningOf } from '../../session/learning.ts'
 import { lectureOf } from '../../session/lecture.ts'
 import type { Saved } from '../../session/saved.ts'
 import type { Session } from '../../session/session.ts'
+import type { Settings } from '../../session/settings.ts'
+import { offeredSettings } from '../../session/settings.ts'
 import { restore, showView, viewOf } from '../../session/snapshot.ts'
 import { trialsOf } from '../../session/trials.ts'
+import { browserStorage } from '../browser-storage.ts'
+import { comfort } from '../comfort.ts'
 import { say } from '../say.ts'
 
 export type Found =
@@ -51,6 +57,8 @@ function isEmpty({ setUp, trials, readings, readingsFile, shelf, scenes, progres
 export interface Opening {
   /** what the bench refused */
   readonly problems: readonly Problem[]
+  /** what the person may take over of how the page was for whoever saved the file */
+  readonly offered: Settings
   readonly takeBack: () => Promise<void>
 }
 
@@ -62,8 +70,10 @@ export async function openSaved(session: Session, saved: Saved): Promise<Opening
     scenes: lectureOf(session).scenes,
     trials: trialsOf(session).list,
     desk: deskOf(session).state,
+    settings: comfort().settings,
   }
   const problems = await restore(session, saved)
+  const forgetLearned = takeUpLearned(learningOf(session, browserStorage), saved.progress)
   const takeBack = async () => {
     if (session.setUp !== before.setUp) session.undo()
     await showView(session, before.view)
@@ -71,6 +81,8 @@ export async function openSaved(session: Session, saved: Saved): Promise<Opening
     if (lectureOf(session).scenes !== before.scenes) lectureOf(session).take(before.scenes)
     trialsOf(session).take(before.trials)
     deskOf(session).set(before.desk)
+    forgetLearned()
+    if (comfort().settings !== before.settings) comfort().set(before.settings)
   }
-  return { problems, takeBack }
+  return { problems, offered: offeredSettings(before.settings, saved.settings), takeBack }
 }

@@ -5,14 +5,15 @@ import type { Problem } from '../../press/check-setup.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
-import type { Found } from './file-opening.ts'
+import type { Found, Opening } from './file-opening.ts'
 import { lookIntoFile, openSaved } from './file-opening.ts'
+import './offered-settings.ts'
 import { toolStyles } from './tool-styles.ts'
 
 type State =
   | { kind: 'nothing' }
   | { kind: 'refused' | 'asking'; found: Found }
-  | { kind: 'opened'; name: string; problems: readonly Problem[]; takeBack: () => Promise<void> }
+  | ({ kind: 'opened'; name: string } & Opening)
   | { kind: 'taken back' }
 
 /** More are counted, not listed. */
@@ -81,6 +82,7 @@ export class OpenPanel extends SessionElement {
         return html`<div class="set-off">
           <p>${say('tools.opened', { name: state.name })}</p>
           ${this.#problems(state.problems)}
+          ${Object.keys(state.offered).length > 0 ? html`<tack-offered-settings .offered=${state.offered}></tack-offered-settings>` : nothing}
           <div class="row">
             <button type="button" @click=${() => this.#takeBack(state.takeBack)}>${say('tools.takeBack')}</button>
           </div>
@@ -102,8 +104,8 @@ export class OpenPanel extends SessionElement {
 
   async #open(found: Found): Promise<void> {
     if (found.kind === 'refused') return
-    const { problems, takeBack } = await openSaved(this.session, found.saved)
-    this.state = { kind: 'opened', name: found.name, problems, takeBack }
+    const opening = await openSaved(this.session, found.saved)
+    this.state = { kind: 'opened', name: found.name, ...opening }
   }
 
   async #takeBack(takeBack: () => Promise<void>): Promise<void> {

@@ -2,7 +2,10 @@
 import type { PropertyDeclarations } from 'lit'
 import { html } from 'lit'
 import { fileNameOf, writeFile } from '../../session/file.ts'
+import { learnedIn } from '../../session/learned.ts'
+import { learningOf } from '../../session/learning.ts'
 import { snapshot } from '../../session/snapshot.ts'
+import { browserStorage } from '../browser-storage.ts'
 import { comfort } from '../comfort.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
@@ -43,8 +46,10 @@ export class SavePanel extends SessionElement {
   }
 
   #save(): void {
+    const progress = learnedIn(learningOf(this.session, browserStorage))
+    const beside = { progress, settings: comfort().settings }
     const name = fileNameOf(this.renderRoot.querySelector('input')?.value ?? '')
-    saveText(name, 'application/json', writeFile(snapshot(this.session, { settings: comfort().settings })))
+    saveText(name, 'application/json', writeFile(snapshot(this.session, beside)))
     this.saved = name
   }
 }

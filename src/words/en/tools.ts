@@ -82,13 +82,14 @@ export const tools = {
 
   'tools.save': 'Save everything',
   'tools.saveWhat':
-    'One file holds the set-up, the view, the scenes of a lecture, the trials, the readings of a press sheet and your own inks, papers and presses.',
+    'One file holds the set-up, the view, the scenes of a lecture, the trials, the readings of a press sheet, your own inks, papers and presses, and how far you are in the lessons.',
   'tools.fileName': 'Name of the file',
   'tools.usualName': 'set-up',
   'tools.saveFile': 'Save the file',
   'tools.saved': 'Handed to the browser as “{name}”.',
   'tools.open': 'Open a file',
-  'tools.openHow': 'Choose a file, or drag it onto the page. It takes the place of what is on the bench.',
+  'tools.openHow':
+    'Choose a file, or drag it onto the page. It takes the place of what is on the bench; of lessons, nothing that is done here is lost.',
   'tools.openChoose': 'File to open',
   'tools.opened': '“{name}” is open.',
   'tools.takeBack': 'Take it back',
