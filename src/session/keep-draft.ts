@@ -25,11 +25,11 @@ export async function keepDraft(
   draft: Draft,
   { beside = () => ({}), takeUp = true }: { beside?: () => Parameters<typeof snapshot>[1]; takeUp?: boolean } = {},
 ): Promise<DraftTie> {
-  const before = session.setUp
+  const before = session.own.setUp
   const found = await draft.open()
-  if (found.kind === 'draft' && takeUp && session.setUp === before) await restore(session, found.opened.saved)
+  if (found.kind === 'draft' && takeUp && session.own.setUp === before) await restore(session, found.opened.saved)
   let kept = held(session)
-  const changed = () => draft.keep(() => writeFile(snapshot(session, beside())))
+  const changed = () => draft.keep(() => writeFile(snapshot(session, beside(), session.own)))
   const look = () => {
     const now = held(session)
     const isSame = now.every((part, index) => part === kept[index])
@@ -43,19 +43,9 @@ export async function keepDraft(
 /** What a draft holds of a session; playing on changes none of it. */
 function held(session: Session): readonly unknown[] {
   const { readings, file, shelf } = deskOf(session).state
-  const { view, leftOut, face, measures } = session.look
-  const unit: Saved['view']['unit'] = session.playback.playing ? undefined : session.playback.unit
-  return [
-    session.setUp,
-    view,
-    leftOut,
-    face,
-    measures,
-    unit,
-    lectureOf(session).scenes,
-    trialsOf(session).list,
-    readings,
-    file,
-    shelf,
-  ]
+  const { setUp, look, playback } = session.own
+  const { view, leftOut, face, measures } = look
+  const unit: Saved['view']['unit'] = playback.playing ? undefined : playback.unit
+  const { scenes } = lectureOf(session)
+  return [setUp, view, leftOut, face, measures, unit, scenes, trialsOf(session).list, readings, file, shelf]
 }

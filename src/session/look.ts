@@ -17,6 +17,8 @@ export interface Look {
   measures: Measures
   /** controls that the open lesson keeps as they are */
   closed: readonly Control[]
+  /** terms of the glossary that the open lesson has come to; what goes by others is not shown; null outside a course */
+  known: ReadonlySet<string> | null
   /** parts and controls that a link leaves out, as where the page stands inside another one */
   hide: readonly Hideable[]
   /** the drill a link asks for */
@@ -32,6 +34,7 @@ export const openingLook: Look = {
   row: 96,
   measures: ownMeasures,
   closed: [],
+  known: null,
   hide: [],
   drill: null,
   scene: null,

@@ -31,6 +31,13 @@ interface Step {
   by: Change['kind'] | null
 }
 
+/** What stood on the bench before a lesson took it. */
+interface Aside {
+  history: History<Step>
+  playback: Playback
+  leftOut: Look['leftOut']
+}
+
 type Listener = () => void
 
 const fieldsBesidesPhase = ['unit', 'playing', 'slow', 'oneNip'] as const
@@ -43,6 +50,7 @@ export class Session {
   #history: History<Step>
   #playback: Playback
   #look: Look = openingLook
+  #aside: Aside | null = null
   #results: Results | undefined
   /** results that took long, for as long as their set-up is in the history */
   readonly #longResults = new WeakMap<SetUp, Results>()
@@ -134,6 +142,38 @@ export class Session {
   #lookAfresh(units: number): void {
     this.#look = { ...this.#look, leftOut: [] }
     this.#playback = { ...this.#playback, unit: units - 1, phase: openingPhase, playing: false, oneNip: false }
+  }
+
+  /**
+   * From here on the bench is a lesson's: undo ends where it stands now, and what stood there before is kept for
+   * `giveBack`. Called again, it only moves the end of undo.
+   */
+  lend(): void {
+    this.#aside ??= { history: this.#history, playback: this.#playback, leftOut: this.#look.leftOut }
+    this.#history = startHistory(this.#history.present)
+    this.#tell(this.#listeners)
+  }
+
+  /** What is the person's own of the bench: as it stands, or as it stood before it was lent. */
+  get own(): Pick<Session, 'setUp' | 'look' | 'playback'> {
+    if (!this.#aside) return this
+    const { history, playback, leftOut } = this.#aside
+    return { setUp: history.present.setUp, playback, look: { ...this.#look, leftOut } }
+  }
+
+  get isLent(): boolean {
+    return this.#aside !== null
+  }
+
+  /** The bench as it was before it was lent, with all that could be undone there. */
+  giveBack(): void {
+    const aside = this.#aside
+    if (!aside) return
+    this.#aside = null
+    this.#look = { ...this.#look, leftOut: aside.leftOut, closed: [], known: null }
+    this.#move(aside.history)
+    this.#playback = { ...aside.playback, playing: false }
+    this.#tell(this.#listeners)
   }
 
   undo(): void {

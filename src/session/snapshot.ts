@@ -1,6 +1,5 @@
 /** A session as it is saved, and taken up again: for links, scenes, files and drafts alike. */
 import type { Problem } from '../press/check-setup.ts'
-import { unitsIn } from '../press/patches.ts'
 import { deskOf } from './desk.ts'
 import { lectureOf } from './lecture.ts'
 import { measureIn } from './measures.ts'
@@ -14,11 +13,11 @@ import type { ViewState } from './view-state.ts'
 import { writeSetUp } from './write-setup.ts'
 
 /** What is looked at; what is as it opens is left out. */
-export function viewOf({ look, playback, patch, setUp }: Session): ViewState {
+export function viewOf({ look, playback, setUp }: Session['own']): ViewState {
   const units = setUp.inks.length
   const measures = Object.values(look.measures).map(({ unit }) => unit)
   const isOwn = Object.values(unitNames).every((names, index) => names[0] === measures[index])
-  const printing = unitsIn(patch, units)
+  const printing = setUp.inks.flatMap(({ name }, unit) => (look.leftOut.includes(name) ? [] : [unit]))
   return {
     ...(look.view === 'bench' ? {} : { view: look.view }),
     ...(printing.length === units ? {} : { patch: printing }),
@@ -58,14 +57,21 @@ async function showIn(session: Session, name: UnitName, isWanted = () => true): 
   if (quantity && isWanted()) session.lookWith({ measures: { ...session.look.measures, [quantity]: measure } })
 }
 
-/** The session with what is kept beside it: lessons' progress and a person's settings. */
-export function snapshot(session: Session, beside: Partial<Pick<Saved, 'progress' | 'settings'>> = {}): Saved {
-  const { setUp } = session
+/**
+ * The session with what is kept beside it: lessons' progress and a person's settings. `bench` is what is saved of the
+ * bench: what is on it, or what is the person's own while a lesson has it.
+ */
+export function snapshot(
+  session: Session,
+  beside: Partial<Pick<Saved, 'progress' | 'settings'>> = {},
+  bench: Session['own'] = session,
+): Saved {
+  const { setUp } = bench
   const { readings, file: readingsFile, shelf } = deskOf(session).state
   return {
     ...nothingSaved,
     setUp,
-    view: viewOf(session),
+    view: viewOf(bench),
     scenes: lectureOf(session).scenes,
     trials: trialsOf(session).list,
     readings,
@@ -77,11 +83,12 @@ export function snapshot(session: Session, beside: Partial<Pick<Saved, 'progress
 
 /**
  * Takes up what was saved of the session, all of it in place of what is there; what was not saved stays. Returns what the
- * bench refused, and why.
+ * bench refused, and why. A lesson that has the bench gives it back first.
  */
 export async function restore(session: Session, saved: Saved): Promise<Problem[]> {
   const { setUp, view, scenes, trials, readings, readingsFile, shelf } = saved
   if (scenes.length > 0) lectureOf(session).take(scenes)
+  session.giveBack()
   const problems = setUp ? session.change({ kind: 'load', given: writeSetUp(setUp) }) : []
   if (setUp && problems.length === 0) await showView(session, view)
   if (trials.length > 0) trialsOf(session).take(trials)

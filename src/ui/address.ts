@@ -41,7 +41,10 @@ export function followAddress(session: Session, hash: string): Followed {
   if (!link) return nothingAsked
   const { view, problems } = link
   const { lesson, drill = null, hide = [] } = view
-  if (link.namesSetUp) session.change({ kind: 'load', given: writeSetUp(link.setUp) })
+  if (link.namesSetUp) {
+    session.giveBack()
+    session.change({ kind: 'load', given: writeSetUp(link.setUp) })
+  }
   if (lesson !== undefined) learningOf(session, browserStorage).open = lesson
   session.lookWith({ hide, drill })
   const named = lesson === undefined ? (drill ? 'drills' : 'bench') : 'lessons'

@@ -37,6 +37,28 @@ test('whatever is done on the bench, the desk, the lecture or the trials is ther
   expect(snapshot(again)).toEqual(snapshot(session))
 })
 
+test('while a lesson has the bench, the draft keeps what is the person’s own', async () => {
+  const browser = new FakeBrowser()
+  const tab = browser.tab()
+  const session = new Session()
+  await keepDraft(session, tab.draft)
+  session.change({ kind: 'seed', seed: 7 })
+  session.lend()
+  session.change({ kind: 'take scenario', scenario: 'reversed' })
+  session.lookWith({ leftOut: ['cyan'] })
+  browser.wait(draftDelay)
+  tab.close()
+
+  const again = new Session()
+  // The lesson may have been opened again before the draft is found.
+  const opening = keepDraft(again, browser.tab(tab.remembered).draft)
+  again.lend()
+  await opening
+  expect(again.setUp.seed).toBe(7)
+  expect(again.setUp.inks.map(({ name }) => name)).toEqual(['black', 'cyan', 'magenta', 'yellow'])
+  expect(again.look.leftOut).toEqual([])
+})
+
 test('a press that plays writes nothing, and an ended tie neither', async () => {
   const browser = new FakeBrowser()
   const tab = browser.tab()

@@ -69,6 +69,46 @@ test('the next visit goes on at the same step, with the same bench', () => {
   expect(next.setUp).toEqual(session.setUp)
 })
 
+test('undo ends where the lesson put the bench, and the bench before comes back with all its steps', () => {
+  const session = new Session()
+  session.change({ kind: 'edit ink', unit: 0, field: 'tack', value: 20 })
+  const before = session.setUp
+  const play = new LessonPlay(wrongOrder, session, wrongOrder.id, new Learning(null), () => 0)
+  const start = session.setUp
+  expect(session.canUndo).toBe(false)
+  session.change({ kind: 'move ink', from: 0, to: 1 })
+  for (let times = 0; times < 5; times++) session.undo()
+  expect(session.setUp).toBe(start)
+  session.change({ kind: 'move ink', from: 0, to: 1 })
+  play.jumpTo('repair')
+  expect(session.canUndo).toBe(false)
+  expect(session.own.setUp).toBe(before)
+  session.giveBack()
+  expect(session.setUp).toBe(before)
+  session.undo()
+  expect(session.setUp.inks[0].tack).toBe(16)
+})
+
+test('what is kept of a lesson is what was done in it, not what is on the bench afterwards', () => {
+  const { session, learning, play } = fresh()
+  session.change({ kind: 'move ink', from: 0, to: 1 })
+  play.keep()
+  session.giveBack()
+  play.keep()
+  expect(learning.lesson(wrongOrder.id)?.bench?.setUp.inks.map(({ name }) => name)).toEqual(['yellow', 'cyan'])
+})
+
+test('terms are explained step by step, and stay so when the learner goes back', () => {
+  const { play } = fresh()
+  expect(play.explained).toEqual([])
+  play.jumpTo('where-it-went')
+  expect(play.explained).toEqual(['lifting'])
+  play.goOn()
+  play.goBack()
+  play.goBack()
+  expect(play.explained).toEqual(['lifting'])
+})
+
 test('another version of the lesson keeps the place, and leaves the bench alone', () => {
   const { session, play } = fresh()
   play.jumpTo('swap')

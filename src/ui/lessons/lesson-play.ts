@@ -71,7 +71,8 @@ export class LessonPlay {
     const kept = learning?.lesson(key)
     const place = before ? before.progress : kept?.progress
     this.#progress = resume(lesson, place) ?? begin(lesson, undefined, this.#moment)
-    if (kept?.bench) putOnBench(session, kept.bench)
+    if (!before) session.lend()
+    if (kept?.bench) this.#put(kept.bench)
     else if (!before) this.#openAsAuthor()
   }
 
@@ -90,6 +91,13 @@ export class LessonPlay {
 
   get index(): number {
     return this.lesson.steps.indexOf(this.step)
+  }
+
+  /** Terms of this lesson that have been explained by the furthest step the learner has been at. */
+  get explained(): string[] {
+    const { steps } = this.lesson
+    const furthest = steps.findLastIndex(({ id }) => id === this.step.id || recordOf(this.#progress, id).done)
+    return steps.slice(0, furthest + 1).flatMap(({ explains }) => explains ?? [])
   }
 
   get missed(): Missed | null {
@@ -112,7 +120,7 @@ export class LessonPlay {
     this.#turnTo(goOn(this.lesson, this.#progress, this.#moment))
     const { changes } = this.step
     if (this.step === before || recordOf(this.#progress, this.step.id).done) return
-    if (changes) putOnBench(this.#session, openStep(benchNow(this.#session), changes))
+    if (changes) this.#put(openStep(benchNow(this.#session), changes))
     this.#opened = benchNow(this.#session)
   }
 
@@ -163,7 +171,8 @@ export class LessonPlay {
   /** Writes down where the learner stands, if anything has changed. */
   keep(): void {
     this.time.move()
-    const { setUp, look } = this.#session
+    const { setUp, look, isLent } = this.#session
+    if (!isLent) return
     const { leftOut } = look
     const kept = this.#kept
     if (kept && kept.progress === this.#progress && kept.setUp === setUp && kept.leftOut === leftOut) return
@@ -198,7 +207,13 @@ export class LessonPlay {
 
   #openAsAuthor(): void {
     const station = walk(this.lesson).find(({ step }) => step === this.#progress.step)
-    putOnBench(this.#session, station?.opens ?? startOf(this.lesson))
+    this.#put(station?.opens ?? startOf(this.lesson))
     this.#opened = benchNow(this.#session)
+  }
+
+  /** What the lesson itself does to the bench is not the learner's to undo. */
+  #put(bench: Bench): void {
+    putOnBench(this.#session, bench)
+    this.#session.lend()
   }
 }
