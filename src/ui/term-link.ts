@@ -1,11 +1,12 @@
 /** A word of the trade in running text: pressed, it shows the one sentence that explains it. */
-import { LitElement, css, html } from 'lit'
+import { LitElement, css, html, nothing } from 'lit'
+import type { GlossaryTerm } from '../words/glossary-term.ts'
 import { language } from './language.ts'
 import { say } from './say.ts'
 import { sharedStyles } from './shared-styles.ts'
 
 export class TermLink extends LitElement {
-  static override properties = { term: {}, text: {} }
+  static override properties = { term: {}, text: {}, entry: { attribute: false } }
   static override styles = [
     sharedStyles,
     css`
@@ -49,11 +50,13 @@ export class TermLink extends LitElement {
   /** id in the glossary; a term it does not hold is plain text */
   declare term: string
   declare text: string
+  /** what it means where a lesson brings a glossary of its own */
+  declare entry: GlossaryTerm | undefined
 
   override render() {
     const { glossary } = language()
-    if (!Object.hasOwn(glossary, this.term)) return html`${this.text}`
-    const entry = glossary[this.term]
+    const entry = this.entry ?? (Object.hasOwn(glossary, this.term) ? glossary[this.term] : undefined)
+    if (!entry) return html`${this.text}`
     // Two templates, so that no blank stands between the word and the mark that follows it.
     return [
       html`<button type="button" popovertarget="meaning" aria-haspopup="dialog">${this.text}</button>`,
@@ -65,7 +68,7 @@ export class TermLink extends LitElement {
         @toggle=${this.#place}
       >
         <p><strong>${entry.term}</strong>: ${entry.sentence}</p>
-        <p>${entry.see}</p>
+        ${entry.see === '' ? nothing : html`<p>${entry.see}</p>`}
       </div>`,
     ]
   }

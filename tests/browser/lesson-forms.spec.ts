@@ -141,6 +141,11 @@ test('every form of a step, by a learner who gets everything wrong first', async
   await openFile(page, everyForm)
   await atStep(page, 1)
   await expect(lesson(page).getByRole('region', { name: 'New words' })).toContainText('lifting')
+  await lesson(page).getByRole('button', { name: 'red corner', exact: true }).click()
+  await expect(page.getByRole('dialog', { name: 'Meaning of red corner' })).toContainText(
+    'A mark our shop puts on a sheet',
+  )
+  await page.keyboard.press('Escape')
   await goOn(page)
 
   await expect(page.getByText('covered until you have made your prediction')).toBeVisible()

@@ -10,12 +10,12 @@ type Piece = TemplateResult | string
 
 /** Whole paragraphs; terms can be pressed where a glossary is given. */
 export function proseView(markdown: string, glossary?: Glossary): Piece[] {
-  return prose(markdown, glossary).map(block)
+  return prose(markdown, glossary).map((piece) => block(piece, glossary))
 }
 
 /** Everything in one line, for labels. */
 export function proseLine(markdown: string): Piece[] {
-  return linesIn(prose(markdown)).flatMap((inner, at) => [at > 0 ? ' ' : '', ...inner.map(inline)])
+  return linesIn(prose(markdown)).flatMap((inner, at) => [at > 0 ? ' ' : '', ...inner.map((each) => inline(each))])
 }
 
 /** The same as plain text, for names that are read out. */
@@ -25,14 +25,14 @@ export function plainLine(markdown: string): string {
     .join(' ')
 }
 
-function block(piece: Block): Piece {
+function block(piece: Block, glossary?: Glossary): Piece {
   switch (piece.kind) {
     case 'paragraph':
-      return html`<p>${piece.inner.map(inline)}</p>`
+      return html`<p>${piece.inner.map((each) => inline(each, glossary))}</p>`
     case 'heading':
-      return html`<h4>${piece.inner.map(inline)}</h4>`
+      return html`<h4>${piece.inner.map((each) => inline(each, glossary))}</h4>`
     case 'list': {
-      const items = piece.items.map((item) => html`<li>${item.map(itemBlock)}</li>`)
+      const items = piece.items.map((item) => html`<li>${item.map((each) => itemBlock(each, glossary))}</li>`)
       return piece.ordered
         ? html`<ol class="prose">
             ${items}
@@ -42,19 +42,19 @@ function block(piece: Block): Piece {
           </ul>`
     }
     case 'quote':
-      return html`<blockquote>${piece.inner.map(block)}</blockquote>`
+      return html`<blockquote>${piece.inner.map((each) => block(each, glossary))}</blockquote>`
     case 'table':
       return html`<table>
         <thead>
           <tr>
-            ${piece.head.map((cell) => html`<th scope="col">${cell.map(inline)}</th>`)}
+            ${piece.head.map((cell) => html`<th scope="col">${cell.map((each) => inline(each, glossary))}</th>`)}
           </tr>
         </thead>
         <tbody>
           ${piece.rows.map(
             (row) =>
               html`<tr>
-                ${row.map((cell) => html`<td>${cell.map(inline)}</td>`)}
+                ${row.map((cell) => html`<td>${cell.map((each) => inline(each, glossary))}</td>`)}
               </tr>`,
           )}
         </tbody>
@@ -65,24 +65,28 @@ function block(piece: Block): Piece {
 }
 
 /** A short item stands without a paragraph of its own. */
-function itemBlock(piece: Block): Piece {
-  return piece.kind === 'paragraph' ? html`<span>${piece.inner.map(inline)}</span>` : block(piece)
+function itemBlock(piece: Block, glossary?: Glossary): Piece {
+  return piece.kind === 'paragraph'
+    ? html`<span>${piece.inner.map((each) => inline(each, glossary))}</span>`
+    : block(piece, glossary)
 }
 
-function inline(piece: Inline): Piece {
+function inline(piece: Inline, glossary?: Glossary): Piece {
   switch (piece.kind) {
     case 'text':
       return piece.text
     case 'term':
-      return html`<tack-term .term=${piece.term} .text=${piece.text}></tack-term>`
+      return html`<tack-term .term=${piece.term} .text=${piece.text} .entry=${glossary?.[piece.term]}></tack-term>`
     case 'strong':
-      return html`<strong>${piece.inner.map(inline)}</strong>`
+      return html`<strong>${piece.inner.map((each) => inline(each, glossary))}</strong>`
     case 'emphasis':
-      return html`<em>${piece.inner.map(inline)}</em>`
+      return html`<em>${piece.inner.map((each) => inline(each, glossary))}</em>`
     case 'code':
       return html`<code>${piece.text}</code>`
     case 'link':
-      return html`<a href=${piece.href} target="_blank" rel="noopener noreferrer">${piece.inner.map(inline)}</a>`
+      return html`<a href=${piece.href} target="_blank" rel="noopener noreferrer"
+        >${piece.inner.map((each) => inline(each, glossary))}</a
+      >`
     case 'break':
       return html`<br />`
   }
