@@ -25,11 +25,15 @@ export class AllReadings extends SessionElement {
 
   override render() {
     const above = this.session.results.readings.traps.some(({ massTrap }) => massTrap > 1)
-    return html`<div>${this.#traps()}</div>
-      ${above ? html`<p class="note">${say('bench.trapAboveAll')}</p>` : nothing}
+    return html`${this.knows('mass-trap') ? html`<div>${this.#traps()}</div>` : nothing}
+      ${above && this.knows('mass-trap') ? html`<p class="note">${say('bench.trapAboveAll')}</p>` : nothing}
       <div>${this.#inks()}</div>
-      <div>${this.#lifted()}</div>
-      <p class="note">${say('bench.inkDensity', { density: sayNumber(inkDensity, 0, 2) })}</p>`
+      ${this.knows('lifting') ? html`<div>${this.#lifted()}</div>` : nothing}
+      ${
+        this.session.look.known
+          ? nothing
+          : html`<p class="note">${say('bench.inkDensity', { density: sayNumber(inkDensity, 0, 2) })}</p>`
+      }`
   }
 
   get #names(): string[] {
@@ -80,8 +84,8 @@ export class AllReadings extends SessionElement {
         <tr>
           <th scope="col">${say('bench.ink')}</th>
           <th scope="col">${say('bench.filmHere', { unit })}</th>
-          <th scope="col">${say('bench.filmOnBare', { unit })}</th>
-          <th scope="col">${say('bench.contaminationOf')}</th>
+          ${this.knows('bare-paper') ? html`<th scope="col">${say('bench.filmOnBare', { unit })}</th>` : nothing}
+          ${this.knows('contamination') ? html`<th scope="col">${say('bench.contaminationOf')}</th>` : nothing}
         </tr>
       </thead>
       <tbody>
@@ -90,8 +94,12 @@ export class AllReadings extends SessionElement {
             html`<tr>
               <th scope="row">${name}</th>
               <td>${shown(readings.films[patch][ink])}</td>
-              <td>${shown(readings.onBare[ink])}</td>
-              <td>${sayNumber(100 * readings.contamination[ink], 1)}</td>
+              ${this.knows('bare-paper') ? html`<td>${shown(readings.onBare[ink])}</td>` : nothing}
+              ${
+                this.knows('contamination')
+                  ? html`<td>${sayNumber(100 * readings.contamination[ink], 1)}</td>`
+                  : nothing
+              }
             </tr>`,
         )}
       </tbody>
@@ -103,13 +111,13 @@ export class AllReadings extends SessionElement {
     const { results, patch } = this.session
     return html`<table>
       <caption>
-        ${say('bench.liftedTable')}
+        ${say(this.knows('picking') ? 'bench.liftedTable' : 'bench.liftedTableAlone')}
       </caption>
       <thead>
         <tr>
           <th scope="col">${say('bench.atUnitHead')}</th>
           ${names.slice(0, -1).map((name) => html`<th scope="col">${say('bench.ofInk', { name })}</th>`)}
-          <th scope="col">${say('bench.pickedShare')}</th>
+          ${this.knows('picking') ? html`<th scope="col">${say('bench.pickedShare')}</th>` : nothing}
         </tr>
       </thead>
       <tbody>
@@ -118,7 +126,7 @@ export class AllReadings extends SessionElement {
           return html`<tr>
             <th scope="row">${say('picture.unit', { unit: unit + 1, name: names[unit] })}</th>
             ${names.slice(0, -1).map((_, ink) => html`<td>${ink < lifted.length ? sayPercent(lifted[ink]) : ''}</td>`)}
-            <td>${sayPercent(account.contact * account.torn)}</td>
+            ${this.knows('picking') ? html`<td>${sayPercent(account.contact * account.torn)}</td>` : nothing}
           </tr>`
         })}
       </tbody>

@@ -56,19 +56,21 @@ function makePicture(session: Session): BenchPicture {
   }
 }
 
-function words({ setUp }: Session): PictureWords {
+/** A word that the open lesson has not come to stays out of the pictures. */
+function words({ setUp, look: { known } }: Session): PictureWords {
+  const once = (term: string, word: string) => (known === null || known.has(term) ? word : '')
   return {
     units: setUp.inks.map(({ name }, unit) => say('picture.unit', { unit: unit + 1, name })),
-    interval: say('picture.interval', { seconds: sayNumber(setUp.press.interval, 0, 2) }),
+    interval: once('interval', say('picture.interval', { seconds: sayNumber(setUp.press.interval, 0, 2) })),
     since: (seconds, unit) => say('picture.since', { seconds: sayNumber(seconds, 2), name: setUp.inks[unit].name }),
     paper: say('picture.paper'),
-    blanket: say('picture.blanket'),
-    plate: say('picture.plate'),
-    inkRoller: say('picture.inkRoller'),
-    dampening: say('picture.dampening'),
-    impression: say('picture.impression'),
+    blanket: once('blanket', say('picture.blanket')),
+    plate: once('plate', say('picture.plate')),
+    inkRoller: once('form-roller', say('picture.inkRoller')),
+    dampening: once('dampening', say('picture.dampening')),
+    impression: once('impression-cylinder', say('picture.impression')),
     sheet: say('picture.sheet'),
-    pull: say('picture.pull'),
+    pull: once('pull', say('picture.pull')),
     notToScale: say('picture.notToScale'),
     marks: {
       split: say('picture.marks.split'),

@@ -1,6 +1,6 @@
 /** The ink ladder: the stair, a row for each ink in the order of the units, and a way to add another. */
 import type { PropertyValues } from 'lit'
-import { css, html } from 'lit'
+import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { inkLetters } from '../session/letters.ts'
 import { moved } from '../session/order.ts'
@@ -30,25 +30,37 @@ export class InkLadder extends SessionElement {
     sharedStyles,
     css`
       :host {
-        --ladder-columns: minmax(88px, 1fr) 60px 60px 60px 28px 28px;
+        --ladder-field: 60px;
+        --ladder-button: 28px;
+        --ladder-name: minmax(88px, 1fr);
       }
       @media (min-width: 900px) and (max-width: 1099px) {
         :host {
-          --ladder-columns: minmax(104px, 1fr) 52px 52px 52px 28px 28px;
+          --ladder-field: 52px;
+          --ladder-name: minmax(104px, 1fr);
         }
       }
       @media (max-width: 480px) {
         :host {
-          --ladder-columns: minmax(72px, 1fr) 48px 48px 48px 28px 28px;
+          --ladder-field: 48px;
+          --ladder-name: minmax(72px, 1fr);
         }
       }
       @media (pointer: coarse) {
         :host {
-          --ladder-columns: minmax(88px, 1fr) 56px 56px 56px 88px 44px;
+          --ladder-field: 56px;
+          --ladder-moves: 88px;
+          --ladder-button: 44px;
         }
       }
+      .heads,
+      ol {
+        --ladder-columns: var(--ladder-name) var(--ladder-fields) var(--ladder-moves, var(--ladder-button))
+          var(--ladder-button);
+      }
       @media (pointer: coarse) and (max-width: 1099px), (max-width: 400px) {
-        :host {
+        .heads,
+        ol {
           --ladder-columns: repeat(3, minmax(0, 1fr)) 44px;
         }
       }
@@ -106,19 +118,16 @@ export class InkLadder extends SessionElement {
     const film = this.session.look.measures.film
     return html`
       <h2 class="unseen" id="title">${say('bench.ladder')}</h2>
-      <tack-ink-stair
-        .treads=${shown}
-        .carried=${carried}
-        .current=${this.session.playback.unit}
-        @carry=${this.#take}
-        @look=${(event: CustomEvent<number>) => this.session.play({ kind: 'look at unit', unit: event.detail })}
-      ></tack-ink-stair>
-      <p class="sentence">${linkedText(stairSentence(shown))}</p>
+      ${this.knows('tack', 'tack-number') ? this.#stair(shown, carried) : nothing}
       <div class="heads" aria-hidden="true">
         <span>${say('bench.unitAndInk')}</span>
-        <span>${say('bench.tack')}</span>
-        <span>${say('bench.filmIn', { unit: say(`bench.unit.${film.unit}`) })}</span>
-        <span>${say('bench.coverageHead')}</span>
+        ${this.knows('tack', 'tack-number') ? html`<span>${say('bench.tack')}</span>` : nothing}
+        ${
+          this.knows('form-roller')
+            ? html`<span>${say('bench.filmIn', { unit: say(`bench.unit.${film.unit}`) })}</span>`
+            : nothing
+        }
+        ${this.knows('coverage') ? html`<span>${say('bench.coverageHead')}</span>` : nothing}
       </div>
       <ol aria-labelledby="title" @carry=${this.#take} @drag-to=${this.#dragTo}>
         ${repeat(
@@ -137,10 +146,24 @@ export class InkLadder extends SessionElement {
         )}
       </ol>
       <tack-add-ink .session=${this.session}></tack-add-ink>
-      <p class="status" role="status">
-        ${this._status || say(this.isClosed('order') ? 'bench.orderKept' : 'bench.carryHint')}
-      </p>
+      <p class="status" role="status">${this._status || this.#orderHint()}</p>
     `
+  }
+
+  #stair(treads: Tread[], carried: number | null) {
+    return html`<tack-ink-stair
+        .treads=${treads}
+        .carried=${carried}
+        .current=${this.session.playback.unit}
+        @carry=${this.#take}
+        @look=${(event: CustomEvent<number>) => this.session.play({ kind: 'look at unit', unit: event.detail })}
+      ></tack-ink-stair>
+      <p class="sentence">${linkedText(stairSentence(treads))}</p>`
+  }
+
+  #orderHint(): string {
+    if (this.isClosed('order')) return say('bench.orderKept')
+    return say(this.session.look.known ? 'bench.carryHintAlone' : 'bench.carryHint')
   }
 
   override willUpdate(): void {
@@ -153,6 +176,9 @@ export class InkLadder extends SessionElement {
 
   override updated(changed: PropertyValues): void {
     super.updated(changed)
+    const fields = ['tack-number', 'form-roller', 'coverage'].filter((term) => this.knows(term)).length
+    // A lesson leaves out what it has not come to; a list of no columns is a blank.
+    this.style.setProperty('--ladder-fields', fields > 0 ? `repeat(${fields}, var(--ladder-field))` : ' ')
     this.#shown = new Map(this.#rows.map((row) => [row, row.ink?.name ?? '']))
     const focused = this.#focused
     this.#focused = null

@@ -64,6 +64,9 @@ export const inkRowStyles = css`
   .more {
     padding: 0;
   }
+  .more[hidden] {
+    display: none;
+  }
   @media (pointer: coarse) {
     .moves {
       grid-auto-flow: column;

@@ -3,6 +3,7 @@
  * handle: Space lifts and sets down, arrows carry, Escape returns, a unit number sends it there.
  */
 import { html, nothing } from 'lit'
+import type { Control } from '../lesson/control.ts'
 import { ranges } from '../press/ranges.ts'
 import type { Ink } from '../press/setup.ts'
 import { fromShown, toShown } from '../session/measures.ts'
@@ -14,6 +15,9 @@ import './number-field.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
+
+/** What more there is to set of an ink. */
+const details: readonly Control[] = ['unit temperature', 'unit dampening', 'inks']
 
 export class InkRow extends SessionElement {
   static override properties = {
@@ -33,6 +37,11 @@ export class InkRow extends SessionElement {
   declare carried: boolean
   declare _open: boolean
 
+  constructor() {
+    super()
+    this._open = false
+  }
+
   #dragging = false
   /** a drag ends with a click of the browser's own, which means nothing */
   #dragged = false
@@ -48,13 +57,14 @@ export class InkRow extends SessionElement {
     const film = this.session.look.measures.film
     const last = this.session.setUp.inks.length - 1
     const fixed = this.isClosed('order')
+    const label = this.knows('tack', 'tack-number') ? 'bench.inkHandle' : 'bench.inkHandleAlone'
     return html`
       <div class="row">
         <button
           type="button"
           class="handle"
           aria-current=${this.session.playback.unit === this.unit}
-          aria-label=${say('bench.inkHandle', { unit: this.place + 1, name, tack: ink.tack })}
+          aria-label=${say(label, { unit: this.place + 1, name, tack: ink.tack })}
           aria-pressed=${this.carried ? 'true' : nothing}
           @click=${this.#look}
           @keydown=${this.#key}
@@ -66,47 +76,64 @@ export class InkRow extends SessionElement {
           <span class="swatch"></span>
           <span class="name">${name}</span>
         </button>
-        <tack-number-field
-          compact
-          start
-          .label=${say('bench.tackOf', { name })}
-          ?disabled=${this.isClosed('tack')}
-          .unit=${say('bench.tackUnits')}
-          .least=${ranges.tack.least}
-          .most=${ranges.tack.most}
-          .step=${ranges.tack.step}
-          .value=${ink.tack}
-          .offer=${(value: number) => this.#edit('tack', value)}
-        ></tack-number-field>
-        <tack-number-field
-          compact
-          .label=${say('bench.filmOf', { name })}
-          ?disabled=${this.isClosed('film')}
-          .unit=${say(`bench.unit.${film.unit}`)}
-          .least=${toShown(ranges.film.least, film)}
-          .most=${toShown(ranges.film.most, film)}
-          .step=${ranges.film.step}
-          .value=${toShown(ink.film, film)}
-          .offer=${(value: number) => this.#edit('film', fromShown(value, film))}
-        ></tack-number-field>
-        <tack-number-field
-          compact
-          .label=${say('bench.coverageOf', { name })}
-          ?disabled=${this.isClosed('coverage')}
-          .unit=${'%'}
-          .least=${100 * ranges.coverage.least}
-          .most=${100 * ranges.coverage.most}
-          .step=${5}
-          .decimals=${1}
-          .value=${100 * ink.coverage}
-          .offer=${(value: number) => this.#edit('coverage', value / 100)}
-        ></tack-number-field>
+        ${
+          this.knows('tack', 'tack-number')
+            ? html`<tack-number-field
+                compact
+                start
+                .label=${say('bench.tackOf', { name })}
+                ?disabled=${this.isClosed('tack')}
+                .unit=${say('bench.tackUnits')}
+                .least=${ranges.tack.least}
+                .most=${ranges.tack.most}
+                .step=${ranges.tack.step}
+                .value=${ink.tack}
+                .offer=${(value: number) => this.#edit('tack', value)}
+              ></tack-number-field>`
+            : nothing
+        }
+        ${
+          this.knows('form-roller')
+            ? html`<tack-number-field
+                compact
+                .label=${say('bench.filmOf', { name })}
+                ?disabled=${this.isClosed('film')}
+                .unit=${say(`bench.unit.${film.unit}`)}
+                .least=${toShown(ranges.film.least, film)}
+                .most=${toShown(ranges.film.most, film)}
+                .step=${ranges.film.step}
+                .value=${toShown(ink.film, film)}
+                .offer=${(value: number) => this.#edit('film', fromShown(value, film))}
+              ></tack-number-field>`
+            : nothing
+        }
+        ${
+          this.knows('coverage')
+            ? html`<tack-number-field
+                compact
+                .label=${say('bench.coverageOf', { name })}
+                ?disabled=${this.isClosed('coverage')}
+                .unit=${'%'}
+                .least=${100 * ranges.coverage.least}
+                .most=${100 * ranges.coverage.most}
+                .step=${5}
+                .decimals=${1}
+                .value=${100 * ink.coverage}
+                .offer=${(value: number) => this.#edit('coverage', value / 100)}
+              ></tack-number-field>`
+            : nothing
+        }
         <div class="moves">
-          ${this.#mover(-1, fixed || this.place === 0)} ${this.#mover(1, fixed || this.place === last)}
+          ${
+            !this.isShown('order')
+              ? nothing
+              : [this.#mover(-1, fixed || this.place === 0), this.#mover(1, fixed || this.place === last)]
+          }
         </div>
         <button
           type="button"
           class="more"
+          ?hidden=${!this.isShown(...details)}
           aria-expanded=${this._open}
           aria-label=${say('bench.moreOf', { name })}
           title=${say('bench.moreOf', { name })}

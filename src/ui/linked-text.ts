@@ -14,3 +14,8 @@ export function linkedText(text: string): (string | TemplateResult)[] {
     return []
   })
 }
+
+/** The terms that a text marks. */
+export function linkedTerms(text: string): string[] {
+  return text.split(mark).filter((_, at) => at % 3 === 1)
+}

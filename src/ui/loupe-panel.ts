@@ -1,5 +1,5 @@
 /** The loupe with what belongs to it: ink or marks, and the row that the section cuts through. */
-import { css, html } from 'lit'
+import { css, html, nothing } from 'lit'
 import type { Look } from '../session/look.ts'
 import { pictureCells } from '../session/results.ts'
 import type { ChooseEvent } from './choice.ts'
@@ -52,24 +52,32 @@ export class LoupePanel extends SessionElement {
     return html`
       <div class="title">
         <h2>${say('bench.loupe')}</h2>
-        <tack-choice
-          .legend=${say('bench.face')}
-          .options=${(['ink', 'marks'] as const).map((value) => ({ value, label: say(`bench.face.${value}`) }))}
-          .value=${session.look.face}
-          @choose=${(event: ChooseEvent) => session.lookWith({ face: event.value as Look['face'] })}
-        ></tack-choice>
+        ${
+          this.knows('film-splitting', 'picking')
+            ? html`<tack-choice
+                .legend=${say('bench.face')}
+                .options=${(['ink', 'marks'] as const).map((value) => ({ value, label: say(`bench.face.${value}`) }))}
+                .value=${session.look.face}
+                @choose=${(event: ChooseEvent) => session.lookWith({ face: event.value as Look['face'] })}
+              ></tack-choice>`
+            : nothing
+        }
       </div>
       <tack-loupe-picture .session=${session}></tack-loupe-picture>
-      <label
-        >${say('bench.cut')}
-        <input
-          type="range"
-          min="0"
-          max=${pictureCells - 1}
-          .value=${String(session.look.row)}
-          @input=${(event: Event) => session.lookWith({ row: Number((event.target as HTMLInputElement).value) })}
-        />
-      </label>
+      ${
+        this.knows('nip')
+          ? html`<label
+              >${say('bench.cut')}
+              <input
+                type="range"
+                min="0"
+                max=${pictureCells - 1}
+                .value=${String(session.look.row)}
+                @input=${(event: Event) => session.lookWith({ row: Number((event.target as HTMLInputElement).value) })}
+              />
+            </label>`
+          : nothing
+      }
     `
   }
 }

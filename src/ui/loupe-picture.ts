@@ -10,7 +10,8 @@ export class LoupePicture extends PictureElement {
   }
 
   protected override summary(): string {
-    const { setUp, results, playback, patch } = this.session
+    const { setUp, results, playback, patch, look } = this.session
+    if (look.known) return say('bench.loupePictureAlone', { unit: playback.unit + 1 })
     const { contact, torn, films, blanket } = results.accounts(patch)[playback.unit]
     return say('bench.loupePicture', {
       unit: playback.unit + 1,

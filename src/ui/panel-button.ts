@@ -41,7 +41,9 @@ export class PanelButton extends SessionElement {
   }
 
   override render() {
-    if (this.panel === 'how' && this.session.look.hide.includes('workings')) return nothing
+    const { hide, known } = this.session.look
+    // The workings use words of the whole course.
+    if (this.panel === 'how' && (hide.includes('workings') || known)) return nothing
     const heading = say(`bench.panel.${this.panel}`)
     return html`
       <button type="button" aria-haspopup="dialog" @click=${() => (this._open = true)}>${heading}</button>

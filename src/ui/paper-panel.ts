@@ -14,6 +14,15 @@ import { sharedStyles } from './shared-styles.ts'
 const fields = ['surfaceStrength', 'absorbency', 'evenness'] satisfies (PaperField & RangeName)[]
 const controls = { surfaceStrength: 'surface strength', absorbency: 'absorbency', evenness: 'paper' } as const
 
+/** The word of the glossary for each. */
+const terms: Record<PaperName, string> = {
+  coated: 'coated-paper',
+  'light-weight coated': 'light-weight-coated',
+  uncoated: 'uncoated-paper',
+  'weak uncoated': 'uncoated-paper',
+  newsprint: 'newsprint',
+}
+
 export class PaperPanel extends SessionElement {
   static override styles = [
     sharedStyles,
@@ -52,26 +61,30 @@ export class PaperPanel extends SessionElement {
         <div class="head">
           <label for="paper">${say('bench.paperKind')}</label>
           <select id="paper" ?disabled=${this.isClosed('paper')} @change=${this.#take}>
-            ${paperNames.map(
-              (name) =>
-                html`<option value=${name} ?selected=${name === paper.base}>${say(`bench.paper.${name}`)}</option>`,
-            )}
+            ${paperNames
+              .filter((name) => name === paper.base || this.knows(terms[name]))
+              .map(
+                (name) =>
+                  html`<option value=${name} ?selected=${name === paper.base}>${say(`bench.paper.${name}`)}</option>`,
+              )}
           </select>
         </div>
         <div class="fields">
-          ${fields.map(
-            (field) =>
-              html`<tack-number-field
-                .label=${say(`bench.${field}`)}
-                ?disabled=${this.isClosed(controls[field])}
-                .unit=${say(`bench.unitOf.${field}`)}
-                .least=${ranges[field].least}
-                .most=${ranges[field].most}
-                .step=${ranges[field].step}
-                .value=${paper[field]}
-                .offer=${(value: number) => this.#edit(field, value)}
-              ></tack-number-field>`,
-          )}
+          ${fields
+            .filter((field) => this.isShown(...(field === 'evenness' ? [] : [controls[field]])))
+            .map(
+              (field) =>
+                html`<tack-number-field
+                  .label=${say(`bench.${field}`)}
+                  ?disabled=${this.isClosed(controls[field])}
+                  .unit=${say(`bench.unitOf.${field}`)}
+                  .least=${ranges[field].least}
+                  .most=${ranges[field].most}
+                  .step=${ranges[field].step}
+                  .value=${paper[field]}
+                  .offer=${(value: number) => this.#edit(field, value)}
+                ></tack-number-field>`,
+            )}
         </div>
         ${
           changed && !this.isClosed('paper')

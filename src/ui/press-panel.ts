@@ -2,9 +2,10 @@
 import { css, html, nothing } from 'lit'
 import { intervalAt, unitSpacing } from '../press/presets.ts'
 import { ranges } from '../press/ranges.ts'
-import type { PressKind } from '../press/setup.ts'
+import type { PressKind, SetUp } from '../press/setup.ts'
 import type { PressField } from '../session/change.ts'
 import { fromShown, toShown } from '../session/measures.ts'
+import type { UnitName } from '../session/unit-names.ts'
 import { sheetPitch } from '../session/unit-names.ts'
 import type { ChooseEvent } from './choice.ts'
 import './choice.ts'
@@ -14,6 +15,12 @@ import { isRoomy } from './roomy.ts'
 import { say, sayNumber } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
+
+type Press = SetUp['press']
+
+function decimalsOf(unit: UnitName): number {
+  return unit === 'm/s' ? 2 : unit === 'm/min' ? 1 : 0
+}
 
 export class PressPanel extends SessionElement {
   static override styles = [
@@ -62,117 +69,142 @@ export class PressPanel extends SessionElement {
 
   override render() {
     const { press } = this.session.setUp
-    const { speed, temperature } = this.session.look.measures
-    const speedDecimals = speed.unit === 'm/s' ? 2 : speed.unit === 'm/min' ? 1 : 0
+    const { speed } = this.session.look.measures
+    const said = this.knows('sheet-fed-press') ? 'bench.pressNow' : 'bench.speedNow'
     return html`
       <details ?open=${isRoomy()}>
         <summary>
           <h2>${say('bench.press')}</h2>
           <span>
-            ${say('bench.pressNow', {
+            ${say(said, {
               kind: say(`bench.press.${press.kind}`),
-              speed: sayNumber(toShown(press.speed, speed), 0, speedDecimals),
+              speed: sayNumber(toShown(press.speed, speed), 0, decimalsOf(speed.unit)),
               unit: say(`bench.unit.${speed.unit}`),
               waterless: String(press.waterless),
             })}
           </span>
         </summary>
         <div class="head">
-          <tack-choice
-            .legend=${say('bench.pressKind')}
-            ?disabled=${this.isClosed('kind')}
-            .options=${(['sheet-fed', 'web'] as const).map((value) => ({ value, label: say(`bench.press.${value}`) }))}
-            .value=${press.kind}
-            @choose=${(event: ChooseEvent) => this.attempt({ kind: 'take press', press: event.value as PressKind })}
-          ></tack-choice>
-          <label class="check"
-            ><input
-              type="checkbox"
-              .checked=${press.waterless}
-              ?disabled=${this.isClosed('waterless')}
-              @change=${(event: Event) => this.#edit('waterless', (event.target as HTMLInputElement).checked)}
-            />${say('bench.waterless')}</label
-          >
+          ${
+            this.isShown('kind')
+              ? html`<tack-choice
+                  .legend=${say('bench.pressKind')}
+                  ?disabled=${this.isClosed('kind')}
+                  .options=${(['sheet-fed', 'web'] as const).map((value) => ({ value, label: say(`bench.press.${value}`) }))}
+                  .value=${press.kind}
+                  @choose=${(event: ChooseEvent) => this.attempt({ kind: 'take press', press: event.value as PressKind })}
+                ></tack-choice>`
+              : nothing
+          }
+          ${
+            this.isShown('waterless')
+              ? html`<label class="check"
+                  ><input
+                    type="checkbox"
+                    .checked=${press.waterless}
+                    ?disabled=${this.isClosed('waterless')}
+                    @change=${(event: Event) => this.#edit('waterless', (event.target as HTMLInputElement).checked)}
+                  />${say('bench.waterless')}</label
+                >`
+              : nothing
+          }
         </div>
         <div class="fields">
-          <div>
-            <div class="pair">
-              <tack-number-field
-                unit-apart
-                .label=${say('bench.speed')}
-                ?disabled=${this.isClosed('speed')}
-                .unit=${say(`bench.unit.${speed.unit}`)}
-                .least=${toShown(ranges.speed.least, speed)}
-                .most=${toShown(ranges.speed.most, speed)}
-                .step=${ranges.speed.step * speed.scale}
-                .decimals=${speedDecimals}
-                .value=${toShown(press.speed, speed)}
-                .offer=${(value: number) => this.#edit('speed', fromShown(value, speed))}
-              ></tack-number-field>
-              <tack-measure-choice .session=${this.session} .quantity=${'speed'}></tack-measure-choice>
-            </div>
-            ${
-              speed.unit === 'sheets/h'
-                ? html`<p class="note">${say('bench.sheetPitch', { length: sayNumber(sheetPitch, 1) })}</p>`
-                : nothing
-            }
-          </div>
-          <div>
-            <tack-number-field
-              end
-              .label=${say('bench.interval')}
-              ?disabled=${this.isClosed('interval')}
-              .unit=${'s'}
-              .least=${ranges.interval.least}
-              .most=${ranges.interval.most}
-              .step=${ranges.interval.step}
-              .decimals=${3}
-              .value=${press.interval}
-              .offer=${(value: number) => this.#edit('interval', value)}
-            ></tack-number-field>
-            <p class="note">
-              ${
-                press.intervalPinned && !this.isClosed('interval')
-                  ? html`<button type="button" @click=${() => this.#edit('interval', undefined)}>
-                      ${say('bench.letFollow', { interval: sayNumber(intervalAt(press.kind, press.speed), 0, 3) })}
-                    </button>`
-                  : say('bench.follows', { spacing: sayNumber(unitSpacing[press.kind], 0, 3) })
-              }
-            </p>
-          </div>
-          <div class="pair">
-            <tack-number-field
-              unit-apart
-              .label=${say('bench.temperature')}
-              ?disabled=${this.isClosed('temperature')}
-              .unit=${say(`bench.unit.${temperature.unit}`)}
-              .least=${toShown(ranges.temperature.least, temperature)}
-              .most=${toShown(ranges.temperature.most, temperature)}
-              .step=${ranges.temperature.step}
-              .decimals=${1}
-              .value=${toShown(press.temperature, temperature)}
-              .offer=${(value: number) => this.#edit('temperature', fromShown(value, temperature))}
-            ></tack-number-field>
-            <tack-measure-choice .session=${this.session} .quantity=${'temperature'}></tack-measure-choice>
-          </div>
-          ${
-            press.waterless
-              ? html`<p class="note">${say('bench.noDampening')}</p>`
-              : html`<tack-number-field
-                  end
-                  .label=${say('bench.dampening')}
-                  ?disabled=${this.isClosed('dampening')}
-                  .unit=${say('bench.timesNormal')}
-                  .least=${ranges.dampening.least}
-                  .most=${ranges.dampening.most}
-                  .step=${ranges.dampening.step}
-                  .value=${press.dampening}
-                  .offer=${(value: number) => this.#edit('dampening', value)}
-                ></tack-number-field>`
-          }
+          ${this.isShown('speed') ? this.#speed(press) : nothing}
+          ${this.isShown('interval') ? this.#interval(press) : nothing}
+          ${this.isShown('temperature') ? this.#temperature(press) : nothing}
+          ${this.isShown('dampening') ? this.#dampening(press) : nothing}
         </div>
       </details>
     `
+  }
+
+  #speed({ speed: now }: Press) {
+    const { speed } = this.session.look.measures
+    const decimals = decimalsOf(speed.unit)
+    return html`<div>
+      <div class="pair">
+        <tack-number-field
+          unit-apart
+          .label=${say('bench.speed')}
+          ?disabled=${this.isClosed('speed')}
+          .unit=${say(`bench.unit.${speed.unit}`)}
+          .least=${toShown(ranges.speed.least, speed)}
+          .most=${toShown(ranges.speed.most, speed)}
+          .step=${ranges.speed.step * speed.scale}
+          .decimals=${decimals}
+          .value=${toShown(now, speed)}
+          .offer=${(value: number) => this.#edit('speed', fromShown(value, speed))}
+        ></tack-number-field>
+        <tack-measure-choice .session=${this.session} .quantity=${'speed'}></tack-measure-choice>
+      </div>
+      ${
+        speed.unit === 'sheets/h'
+          ? html`<p class="note">${say('bench.sheetPitch', { length: sayNumber(sheetPitch, 1) })}</p>`
+          : nothing
+      }
+    </div>`
+  }
+
+  #interval({ kind, speed, interval, intervalPinned }: Press) {
+    return html`<div>
+      <tack-number-field
+        end
+        .label=${say('bench.interval')}
+        ?disabled=${this.isClosed('interval')}
+        .unit=${'s'}
+        .least=${ranges.interval.least}
+        .most=${ranges.interval.most}
+        .step=${ranges.interval.step}
+        .decimals=${3}
+        .value=${interval}
+        .offer=${(value: number) => this.#edit('interval', value)}
+      ></tack-number-field>
+      <p class="note">
+        ${
+          intervalPinned && !this.isClosed('interval')
+            ? html`<button type="button" @click=${() => this.#edit('interval', undefined)}>
+                ${say('bench.letFollow', { interval: sayNumber(intervalAt(kind, speed), 0, 3) })}
+              </button>`
+            : say('bench.follows', { spacing: sayNumber(unitSpacing[kind], 0, 3) })
+        }
+      </p>
+    </div>`
+  }
+
+  #temperature({ temperature: now }: Press) {
+    const { temperature } = this.session.look.measures
+    return html`<div class="pair">
+      <tack-number-field
+        unit-apart
+        .label=${say('bench.temperature')}
+        ?disabled=${this.isClosed('temperature')}
+        .unit=${say(`bench.unit.${temperature.unit}`)}
+        .least=${toShown(ranges.temperature.least, temperature)}
+        .most=${toShown(ranges.temperature.most, temperature)}
+        .step=${ranges.temperature.step}
+        .decimals=${1}
+        .value=${toShown(now, temperature)}
+        .offer=${(value: number) => this.#edit('temperature', fromShown(value, temperature))}
+      ></tack-number-field>
+      <tack-measure-choice .session=${this.session} .quantity=${'temperature'}></tack-measure-choice>
+    </div>`
+  }
+
+  #dampening({ waterless, dampening }: Press) {
+    return waterless
+      ? html`<p class="note">${say('bench.noDampening')}</p>`
+      : html`<tack-number-field
+          end
+          .label=${say('bench.dampening')}
+          ?disabled=${this.isClosed('dampening')}
+          .unit=${say('bench.timesNormal')}
+          .least=${ranges.dampening.least}
+          .most=${ranges.dampening.most}
+          .step=${ranges.dampening.step}
+          .value=${dampening}
+          .offer=${(value: number) => this.#edit('dampening', value)}
+        ></tack-number-field>`
   }
 
   #edit(field: PressField, value: number | boolean | undefined): string | null {

@@ -35,7 +35,9 @@ export class ReadingSwitch extends SessionElement {
     return html`
       <tack-choice
         .legend=${say('bench.reading')}
-        .options=${(['first', 'sheet', 'settled'] as const).map((value) => ({ value, label: say(`bench.reading.${value}`) }))}
+        .options=${(['first', 'sheet', 'settled'] as const)
+          .filter((value) => value !== 'settled' || this.knows('settled'))
+          .map((value) => ({ value, label: say(`bench.reading.${value}`) }))}
         .value=${kind}
         @choose=${this.#choose}
       ></tack-choice>

@@ -1,5 +1,4 @@
 /** What is read off the sheet, large: mass trap of each pair, and film, lifting, picking and contamination at the unit looked at. */
-import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import { liftedShares } from '../press/readings.ts'
 import { inkLetters } from '../session/letters.ts'
@@ -17,7 +16,6 @@ import './share-bar.ts'
 const inksWithAllPairs = 4
 
 export class ReadingsStrip extends SessionElement {
-  static override properties: PropertyDeclarations = { ...SessionElement.properties, known: { attribute: false } }
   static override styles = [
     sharedStyles,
     css`
@@ -93,17 +91,14 @@ export class ReadingsStrip extends SessionElement {
     `,
   ]
 
-  /** terms of the glossary a lesson has come to: what goes by another is not shown yet; all where undefined */
-  declare known: ReadonlySet<string> | undefined
-
   override render() {
     return html`
       <section>
         <div class="title">
-          ${this.#knows('mass-trap') ? html`<h3>${linkedText(say('bench.massTrapHead'))}</h3>` : nothing}
+          ${this.knows('mass-trap') ? html`<h3>${linkedText(say('bench.massTrapHead'))}</h3>` : nothing}
           <tack-panel-button .session=${this.session} .panel=${'readings'}></tack-panel-button>
         </div>
-        ${this.#knows('mass-trap') ? html`<dl class="traps">${this.#traps()}</dl>` : nothing}
+        ${this.knows('mass-trap') ? html`<dl class="traps">${this.#traps()}</dl>` : nothing}
       </section>
       ${this.#nip()}
     `
@@ -130,10 +125,6 @@ export class ReadingsStrip extends SessionElement {
     )
   }
 
-  #knows(term: string): boolean {
-    return this.known === undefined || this.known.has(term)
-  }
-
   #nip() {
     const { setUp, results, playback, patch, look } = this.session
     const { unit } = playback
@@ -155,15 +146,15 @@ export class ReadingsStrip extends SessionElement {
             <span class="note">${this.#weighed(name)}</span>
           </dd>
         </div>
-        <div ?hidden=${!this.#knows('lifting')}>
+        <div ?hidden=${!this.knows('lifting')}>
           <dt>${linkedText(say('bench.liftedHead'))}</dt>
           <dd>${percent(most < 0 ? 0 : lifted[most])}<span class="note">${of}</span></dd>
         </div>
-        <div ?hidden=${!this.#knows('picking')}>
+        <div ?hidden=${!this.knows('picking')}>
           <dt>${linkedText(say('bench.pickedHead'))}</dt>
           <dd>${percent(readings.torn[patch])}<span class="note">${say('bench.ofPatch')}</span></dd>
         </div>
-        <div ?hidden=${!this.#knows('contamination')}>
+        <div ?hidden=${!this.knows('contamination')}>
           <dt>${linkedText(say('bench.contaminationHead'))}</dt>
           <dd>
             ${sayNumber(100 * readings.contamination[unit], 1)} <small>${say('bench.index')}</small>

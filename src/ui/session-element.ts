@@ -27,6 +27,17 @@ export abstract class SessionElement extends LitElement {
     return closed.includes(control) || hide.includes(control)
   }
 
+  /** Whether words that go by this term of the glossary may be shown: a lesson of the course says so only once it is explained. */
+  protected knows(...terms: readonly string[]): boolean {
+    const { known } = this.session.look
+    return known === null || terms.every((term) => known.has(term))
+  }
+
+  /** Whether a control has its place: a lesson of the course leaves out what the learner cannot use in it. */
+  protected isShown(...controls: readonly Control[]): boolean {
+    return this.session.look.known === null || controls.some((control) => !this.isClosed(control))
+  }
+
   /** Makes a change; returns the first reason why it cannot be, or null. */
   protected attempt(change: Change): string | null {
     const problems = this.session.change(change)

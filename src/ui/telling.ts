@@ -2,7 +2,7 @@
 import { css, html } from 'lit'
 import { keyed } from 'lit/directives/keyed.js'
 import { tellNip } from '../press/tell.ts'
-import { linkedText } from './linked-text.ts'
+import { linkedTerms, linkedText } from './linked-text.ts'
 import './panel-button.ts'
 import './pull-bars.ts'
 import { say } from './say.ts'
@@ -59,7 +59,9 @@ export class Telling extends SessionElement {
     const { setUp, results, playback, patch } = this.session
     const names = setUp.inks.map((ink) => ink.name)
     const account = results.accounts(patch)[playback.unit]
-    const sentences = tellNip(account, names).map(({ message, values }) => say(message, { ...values }))
+    const sentences = tellNip(account, names)
+      .map(({ message, values }) => say(message, { ...values }))
+      .filter((sentence) => this.knows(...linkedTerms(sentence)))
     return html`
       <section aria-labelledby="what">
         <h2 id="what">${say('bench.whatHappened', { unit: playback.unit + 1, name: names[playback.unit] })}</h2>

@@ -78,53 +78,67 @@ export class Transport extends SessionElement {
 
   override render() {
     const { session } = this
-    const { playing, slow, unit, oneNip } = session.playback
-    const { inks, reading } = session.setUp
+    const { playing, slow, oneNip } = session.playback
+    const { reading } = session.setUp
     const running = playing && !oneNip
     return html`
       <div class="buttons">
         <button type="button" class="play" @click=${() => session.play({ kind: running ? 'pause' : 'play' })}>
           ${say(running ? 'bench.pause' : 'bench.play')}
         </button>
-        <button type="button" @click=${() => session.play({ kind: 'step nip', atOnce: prefersStill() })}>
-          ${say('bench.stepNip')}
-        </button>
-        <button
-          type="button"
-          ?disabled=${reading === 'settled' || this.isClosed('sheet')}
-          title=${reading === 'settled' ? say('bench.settledSame') : nothing}
-          @click=${() => this.attempt({ kind: 'run on' })}
-        >
-          ${say('bench.stepSheet')}
-        </button>
+        ${
+          this.knows('nip')
+            ? html`<button type="button" @click=${() => session.play({ kind: 'step nip', atOnce: prefersStill() })}>
+                ${say('bench.stepNip')}
+              </button>`
+            : nothing
+        }
+        ${
+          !this.isShown('sheet')
+            ? nothing
+            : html`<button
+                type="button"
+                ?disabled=${reading === 'settled' || this.isClosed('sheet')}
+                title=${reading === 'settled' ? say('bench.settledSame') : nothing}
+                @click=${() => this.attempt({ kind: 'run on' })}
+              >
+                ${say('bench.stepSheet')}
+              </button>`
+        }
         <button type="button" aria-pressed=${slow} @click=${() => session.play({ kind: 'slow', slow: !slow })}>
           ${say('bench.slow')}
         </button>
       </div>
-      <div class="nip">
-        <tack-choice
-          .legend=${say('bench.nipOfUnit')}
-          .options=${inks.map((ink, index) => ({
-            value: String(index),
-            label: String(index + 1),
-            name: say('bench.nipOf', { unit: index + 1, name: ink.name }),
-          }))}
-          .value=${String(unit)}
-          @choose=${(event: ChooseEvent) => session.play({ kind: 'look at unit', unit: Number(event.value) })}
-        ></tack-choice>
-        <label class="scrub"
-          >${say('bench.nip')}
-          <input
-            type="range"
-            min="0"
-            max="100"
-            step="1"
-            @input=${(event: Event) =>
-              session.play({ kind: 'scrub', phase: Number((event.target as HTMLInputElement).value) / 100 })}
-          />
-        </label>
-      </div>
+      ${this.knows('nip') ? this.#nip() : nothing}
     `
+  }
+
+  #nip() {
+    const { session } = this
+    const { inks } = session.setUp
+    return html`<div class="nip">
+      <tack-choice
+        .legend=${say('bench.nipOfUnit')}
+        .options=${inks.map((ink, index) => ({
+          value: String(index),
+          label: String(index + 1),
+          name: say('bench.nipOf', { unit: index + 1, name: ink.name }),
+        }))}
+        .value=${String(session.playback.unit)}
+        @choose=${(event: ChooseEvent) => session.play({ kind: 'look at unit', unit: Number(event.value) })}
+      ></tack-choice>
+      <label class="scrub"
+        >${say('bench.nip')}
+        <input
+          type="range"
+          min="0"
+          max="100"
+          step="1"
+          @input=${(event: Event) =>
+            session.play({ kind: 'scrub', phase: Number((event.target as HTMLInputElement).value) / 100 })}
+        />
+      </label>
+    </div>`
   }
 
   override updated(): void {

@@ -68,12 +68,13 @@ function partNames(
   const last = unit === accounts.length - 1
   const end = last ? size.width : first + (unit + 1) * spacing - unitReach * radius
   const impressionEnd = last ? size.width : first + (unit + 1) * spacing - radius
-  const named: (readonly [string, Cylinder, number])[] = [
+  const all: (readonly [string, Cylinder, number])[] = [
     [words.inkRoller, parts.inkRoller, end],
     [words.plate, parts.plate, end],
     [words.blanket, parts.blanket, end],
     ...(layout.beside ? [] : [[words.impression, parts.impression, impressionEnd] as const]),
   ]
+  const named = all.filter(([text]) => text !== '')
   if (radius < 13 || named.some(([text, , limit]) => x + textWidth(text, small) + 4 > limit)) return []
   return named.flatMap(([text, part]): Shape[] => {
     const label: Lettering = {
@@ -93,7 +94,7 @@ function partNames(
 function dampeningName({ words, theme, unit }: BenchPicture, roller: Cylinder | null, layout: LineLayout): Shape[] {
   const { radius, spacing, first, letters } = layout
   const size = letters - 1
-  if (!roller || radius < 13) return []
+  if (!roller || radius < 13 || words.dampening === '') return []
   const x = roller.x - roller.radius - 6
   const free = unit === 0 ? 0 : first + (unit - 1) * spacing + radius
   if (x - textWidth(words.dampening, size) < free + 6) return []
@@ -113,6 +114,7 @@ function dampeningName({ words, theme, unit }: BenchPicture, roller: Cylinder | 
 /** An arrow from the unit before to this one, or from the first to the second, with the time between their nips. */
 function interval({ words, theme, unit }: BenchPicture, middle: number, layout: LineLayout): Shape[] {
   const { radius, spacing, first, letters, beside } = layout
+  if (words.interval === '') return []
   const from = Math.max(0, unit - 1)
   const named = beside ? nameWidth([words.units[from]], letters) + 14 : 0
   const start = first + from * spacing + radius + 8 + named

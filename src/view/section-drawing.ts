@@ -46,7 +46,7 @@ export function sectionDrawing(picture: BenchPicture, { width, height }: Size): 
     ...openSpots(columns, bodies, layout, airOf(theme)),
     ...weakestPlanes(bodies, layout, pullGrown(phase), theme),
     ...sectionLabels(picture, layout, bands, { width, height }),
-    ...pullBars(picture, layout, phase),
+    ...(picture.words.pull === '' ? [] : pullBars(picture, layout, phase)),
   ]
 }
 

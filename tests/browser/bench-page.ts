@@ -9,7 +9,7 @@ export async function openBench(page: Page): Promise<void> {
 
 /** The handle by which an ink is carried. */
 export function handle(page: Page, ink: string): Locator {
-  return page.getByRole('button', { name: new RegExp(`^Unit \\d: ${ink}, tack`) })
+  return page.getByRole('button', { name: new RegExp(`^Unit \\d: ${ink}(, tack|$)`) })
 }
 
 /** The inks' names as the ladder has them, first unit to last. */

@@ -64,6 +64,27 @@ test('a reload keeps the step, what was answered and the bench', async ({ page }
   )
 })
 
+test('undo ends at the start of the lesson, and leaving it gives back the bench, also after a reload', async ({
+  page,
+}) => {
+  await page.goto('./#view=bench')
+  await enter(page, 'Tack of black', '19')
+  await page.getByRole('link', { name: 'Lessons' }).click()
+  await openFile(page, everyForm)
+  await atStep(page, 1)
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled()
+  await enter(page, 'Tack of cyan', '17')
+  await page.reload()
+  await expect(field(page, 'Tack of cyan')).toHaveValue('17')
+  await enter(page, 'Tack of cyan', '18')
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect(field(page, 'Tack of cyan')).toHaveValue('17')
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled()
+  await page.getByRole('button', { name: 'All lessons' }).click()
+  await page.getByRole('link', { name: 'Bench' }).click()
+  await expect(field(page, 'Tack of black')).toHaveValue('19')
+})
+
 test('another part of the page and back again: the lesson is where it was', async ({ page }) => {
   await toPatchStep(page)
   await page.getByRole('link', { name: 'Glossary' }).click()

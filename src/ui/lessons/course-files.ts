@@ -34,11 +34,11 @@ export function courseLesson(id: string): Lesson {
   return lesson
 }
 
-/** Terms that the course has explained once this lesson is done; undefined for a lesson that stands alone. */
-export function termsKnownIn(id: string): ReadonlySet<string> | undefined {
+/** Terms that the course has explained before this lesson; null for a lesson that stands alone. */
+export function termsKnownBefore(id: string): ReadonlySet<string> | null {
   const at = course.lessons.indexOf(id)
-  if (at < 0) return undefined
-  const introduced = course.lessons.slice(0, at + 1).flatMap((each) => courseLesson(each).introduces)
+  if (at < 0) return null
+  const introduced = course.lessons.slice(0, at).flatMap((each) => courseLesson(each).introduces)
   return new Set([...course.everyday, ...introduced])
 }
 

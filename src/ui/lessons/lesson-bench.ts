@@ -8,6 +8,7 @@ import '../ink-ladder.ts'
 import '../line-picture.ts'
 import '../loupe-panel.ts'
 import '../paper-panel.ts'
+import '../patch-switch.ts'
 import '../press-panel.ts'
 import '../reading-switch.ts'
 import '../readings-strip.ts'
@@ -18,7 +19,12 @@ import { sharedStyles } from '../shared-styles.ts'
 import '../telling.ts'
 import '../transport.ts'
 
-const pictures = ['section', 'loupe', 'line'] as const
+/** Each picture with the word of the glossary that has to be known for it. */
+const pictures = [
+  { value: 'section', term: 'nip' },
+  { value: 'loupe', term: 'loupe' },
+  { value: 'line', term: 'unit' },
+] as const
 
 const ofPaper: readonly Control[] = ['paper', 'surface strength', 'absorbency']
 const ofPress: readonly Control[] = ['kind', 'speed', 'interval', 'temperature', 'dampening', 'waterless']
@@ -26,7 +32,6 @@ const ofPress: readonly Control[] = ['kind', 'speed', 'interval', 'temperature',
 export class LessonBench extends SessionElement {
   static override properties = {
     show: { attribute: false },
-    known: { attribute: false },
     veiled: { type: Boolean },
     _picture: { state: true },
   }
@@ -98,8 +103,6 @@ export class LessonBench extends SessionElement {
 
   /** controls the lesson shows; all where undefined */
   declare show: readonly Control[] | undefined
-  /** terms the course has come to; what goes by others is left out; nothing is where undefined */
-  declare known: ReadonlySet<string> | undefined
   /** what came of the print is covered, so that a prediction is one */
   declare veiled: boolean
   declare _picture: string
@@ -143,9 +146,9 @@ export class LessonBench extends SessionElement {
             : nothing
         }
         <tack-ink-ladder class="panel" .session=${session}></tack-ink-ladder>
-        ${this.#shows(ofPaper) ? html`<tack-paper-panel class="panel" .session=${session}></tack-paper-panel>` : nothing}
+        ${this.#shows(ofPaper) && this.knows('coated-paper') ? html`<tack-paper-panel class="panel" .session=${session}></tack-paper-panel>` : nothing}
         ${this.#shows(ofPress) ? html`<tack-press-panel class="panel" .session=${session}></tack-press-panel>` : nothing}
-        <tack-transport class="panel" .session=${session}></tack-transport>
+        ${this.knows('unit') ? html`<tack-transport class="panel" .session=${session}></tack-transport>` : nothing}
       </div>
       ${this.veiled ? html`<p class="panel veil">${say('lessons.veiled')}</p>` : this.#results()}
     </div>`
@@ -153,29 +156,46 @@ export class LessonBench extends SessionElement {
 
   #results() {
     const { session } = this
+    const known = pictures.filter(({ term }) => this.knows(term))
+    const shown = known.find(({ value }) => value === this._picture) ?? known.at(0)
     return html`<div class="results">
       <div class="panel pictures" role="group" aria-label=${say('bench.pictures')}>
-        <tack-choice
-          .legend=${say('bench.picture')}
-          .options=${pictures.map((value) => ({ value, label: say(`bench.${value}`) }))}
-          .value=${this._picture}
-          @choose=${(event: ChooseEvent) => (this._picture = event.value)}
-        ></tack-choice>
-        ${this.#picture()}
+        <div class="head">
+          ${
+            known.length > 1
+              ? html`<tack-choice
+                  .legend=${say('bench.picture')}
+                  .options=${known.map(({ value }) => ({ value, label: say(`bench.${value}`) }))}
+                  .value=${shown?.value}
+                  @choose=${(event: ChooseEvent) => (this._picture = event.value)}
+                ></tack-choice>`
+              : nothing
+          }
+          ${
+            this.knows('patch') && shown?.value !== 'section'
+              ? html`<tack-patch-switch .session=${session}></tack-patch-switch>`
+              : nothing
+          }
+        </div>
+        ${shown ? this.#picture(shown.value) : html`<p class="veil">${say('lessons.nothingYet')}</p>`}
       </div>
-      <tack-readings-strip wraps class="panel" .session=${session} .known=${this.known}></tack-readings-strip>
       ${
-        this.known?.has('weakest-film') === false
-          ? nothing
-          : html`<tack-telling class="panel" .session=${session}></tack-telling>`
+        this.knows('ink-film', 'micrometre')
+          ? html`<tack-readings-strip wraps class="panel" .session=${session}></tack-readings-strip>`
+          : nothing
+      }
+      ${
+        this.knows('weakest-film', 'pull')
+          ? html`<tack-telling class="panel" .session=${session}></tack-telling>`
+          : nothing
       }
     </div>`
   }
 
-  #picture() {
+  #picture(shown: (typeof pictures)[number]['value']) {
     const { session } = this
-    if (this._picture === 'loupe') return html`<tack-loupe-panel .session=${session}></tack-loupe-panel>`
-    if (this._picture === 'line') return html`<tack-line-picture .session=${session}></tack-line-picture>`
+    if (shown === 'loupe') return html`<tack-loupe-panel .session=${session}></tack-loupe-panel>`
+    if (shown === 'line') return html`<tack-line-picture .session=${session}></tack-line-picture>`
     return html`<tack-section-panel .session=${session}></tack-section-panel>`
   }
 

@@ -10,7 +10,7 @@ import { browserStorage } from '../browser-storage.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
-import { checked, course, courseLesson, exampleText, lessonText, termsKnownIn } from './course-files.ts'
+import { checked, course, courseLesson, exampleText, lessonText, termsKnownBefore } from './course-files.ts'
 import type { ListWish } from './course-list.ts'
 import './course-list.ts'
 import './lesson-author.ts'
@@ -78,15 +78,20 @@ export class LessonsView extends SessionElement {
     this.removeEventListener('dragleave', this.#dragLeave)
     this.removeEventListener('drop', this.#drop)
     const { session } = this
-    queueMicrotask(() => session.lookWith({ closed: [] }))
+    queueMicrotask(() => session.giveBack())
   }
 
   override willUpdate(changed: PropertyValues): void {
     this.dataset['screen'] = this.screen.kind
     this.toggleAttribute('data-large', this.large)
+    const { screen: before, session } = this
+    // A file or a draft has been put on the bench meanwhile, as the person's own.
+    if (before.kind === 'lesson' && !session.isLent) this.#play(before.play.lesson, before.key, before.problems)
     if (!changed.has('screen')) return
-    const closed = this.screen.kind === 'lesson' ? this.screen.play.closed : []
-    this.session.lookWith({ closed })
+    const { screen } = this
+    if (screen.kind === 'list' || screen.kind === 'handout') session.giveBack()
+    else if (screen.kind === 'lesson') this.#showKnown()
+    else session.lookWith({ closed: [], known: null })
   }
 
   override render() {
@@ -124,7 +129,7 @@ export class LessonsView extends SessionElement {
           @wish=${this.#wish}
         ></tack-course-list>`
       case 'lesson':
-        return this.#lesson(screen.play, screen.problems, termsKnownIn(screen.key))
+        return this.#lesson(screen.play, screen.problems)
       case 'results':
         return html`<tack-lesson-results
           .lesson=${screen.play.lesson}
@@ -147,7 +152,7 @@ export class LessonsView extends SessionElement {
     }
   }
 
-  #lesson(play: LessonPlay, problems: readonly Problem[], known: ReadonlySet<string> | undefined) {
+  #lesson(play: LessonPlay, problems: readonly Problem[]) {
     return html`
       <section class="lesson" aria-label=${say('lessons.panel')}>
         <div class="row top">
@@ -161,7 +166,7 @@ export class LessonsView extends SessionElement {
         <tack-lesson-runner
           .session=${this.session}
           .play=${play}
-          @moved=${() => this.requestUpdate()}
+          @moved=${this.#moved}
           @turned=${this.#toTop}
           @results=${this.#results}
         ></tack-lesson-runner>
@@ -170,7 +175,6 @@ export class LessonsView extends SessionElement {
         <tack-lesson-bench
           .session=${this.session}
           .show=${play.lesson.show}
-          .known=${known}
           .veiled=${play.predicting}
         ></tack-lesson-bench>
       </section>
@@ -207,6 +211,19 @@ export class LessonsView extends SessionElement {
     else if (this.screen.play.isOvertaken) this.#openKept()
   }
 
+  readonly #moved = (): void => {
+    this.#showKnown()
+    this.requestUpdate()
+  }
+
+  /** The bench keeps what the lesson keeps, and shows no word that the course has not come to. */
+  #showKnown(): void {
+    if (this.screen.kind !== 'lesson') return
+    const { key, play } = this.screen
+    const before = termsKnownBefore(key)
+    this.session.lookWith({ closed: play.closed, known: before && new Set([...before, ...play.explained]) })
+  }
+
   /** The lesson that was open when the page was left. */
   #openKept(): void {
     const { open, own } = this.#learning
@@ -219,7 +236,7 @@ export class LessonsView extends SessionElement {
     this.refused = null
     this.large = true
     // The bench is set while nothing is closed, and the lesson's own locks come with the screen.
-    this.session.lookWith({ closed: [] })
+    this.session.lookWith({ closed: [], known: null })
     const play = new LessonPlay(lesson, this.session, key, this.#learning, () => Date.now())
     this.screen = { kind: 'lesson', key, problems, play }
     this.#learning.open = key

@@ -49,6 +49,7 @@ export const bench = {
   'bench.stairUp':
     '{count, plural, one {A step up} other {# steps up, the first}} at unit {unit}: {by} more [[tack|tack]] than {before}.',
   'bench.inkHandle': 'Unit {unit}: {name}, tack {tack, number}',
+  'bench.inkHandleAlone': 'Unit {unit}: {name}',
   'bench.tackOf': 'Tack of {name}',
   'bench.filmOf': 'Film of {name} on the form roller',
   'bench.coverageOf': 'Coverage of {name}',
@@ -57,6 +58,7 @@ export const bench = {
   'bench.moveDown': 'Move {name} one unit later',
   'bench.moreOf': 'More about {name}',
   'bench.orderKept': 'The lesson keeps the order as it is.',
+  'bench.carryHintAlone': 'Drag an ink to another place, or type its new number.',
   'bench.carryHint': 'Drag an ink, type its unit number, or lift it with Space.',
   'bench.lifted': '{name} lifted from unit {unit} of {units}. Arrows carry it, Space sets it down, Escape returns it.',
   'bench.carriedTo': '{name} over unit {unit} of {units}.',
@@ -81,6 +83,7 @@ export const bench = {
 
   'bench.paperNow': '{paper}{changed, select, true { (changed)} other {}}',
   'bench.pressNow': '{kind}, {speed} {unit}{waterless, select, true {, waterless} other {}}',
+  'bench.speedNow': '{speed} {unit}',
   'bench.paperKind': 'Kind of paper',
   'bench.paper': 'Paper',
   'bench.paper.coated': 'coated',
@@ -136,6 +139,7 @@ export const bench = {
     'The press from the side: {units, plural, one {# unit} other {# units}}; the sheet is at unit {unit}.',
   'bench.sectionPicture':
     'The film stack cut open at the nip of unit {unit}: {films, plural, =0 {bare paper} one {# wet film on the paper} other {# wet films on the paper}} below the {name} film of the blanket.',
+  'bench.loupePictureAlone': 'The face of the sheet after unit {unit}, one millimetre across.',
   'bench.loupePicture':
     'The face of the sheet after unit {unit}, one millimetre across: the film of {name} split in {split}, a film below was lifted in {lifted}, the paper was picked in {torn}.',
   'bench.cut': 'section cuts at',
@@ -156,6 +160,7 @@ export const bench = {
   'bench.filmOnBare': 'on bare paper, {unit}',
   'bench.contaminationOf': 'contamination index of its unit, model’s own',
   'bench.liftedTable': 'Lifted off and picked by each unit, in the patch looked at',
+  'bench.liftedTableAlone': 'Lifted off by each unit, in the patch looked at',
   'bench.atUnitHead': 'unit',
   'bench.pickedShare': 'picked, of the area',
 

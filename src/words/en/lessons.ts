@@ -36,6 +36,7 @@ export const lessons = {
   'lessons.all': 'All lessons',
   'lessons.panel': 'Lesson',
   'lessons.bench': 'Bench of the lesson',
+  'lessons.nothingYet': 'Read on: the press comes with its first words.',
   'lessons.veiled': 'Pictures and readings are covered until you have made your prediction.',
   'lessons.step': 'Step {step} of {steps}',
   'lessons.stepKind.say': 'Read',
