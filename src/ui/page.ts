@@ -15,6 +15,7 @@ import './page-header.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
+import { keepHeard } from './sound/keep-heard.ts'
 import { beginDraft } from './tools/page-draft.ts'
 import { openView, viewNamed } from './views.ts'
 
@@ -70,6 +71,7 @@ export class Page extends SessionElement {
   declare protected firstLook: Session | null
 
   #undress: (() => void) | undefined
+  #unhear: (() => void) | undefined
 
   constructor() {
     super()
@@ -82,6 +84,7 @@ export class Page extends SessionElement {
   override connectedCallback(): void {
     super.connectedCallback()
     this.#undress = keepDressed(() => this.session.lookWith({}))
+    this.#unhear = keepHeard(this.session)
     void this.#openInOwnUnits()
     this.#follow()
     void this.#takeUpDraft()
@@ -95,6 +98,7 @@ export class Page extends SessionElement {
     window.removeEventListener('hashchange', this.#goTo)
     document.removeEventListener('keydown', this.#key)
     this.#undress?.()
+    this.#unhear?.()
   }
 
   override willUpdate(): void {

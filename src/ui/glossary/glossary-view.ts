@@ -12,7 +12,7 @@ export class GlossaryView extends SessionElement {
   static override styles = [
     sharedStyles,
     css`
-      :host {
+      main {
         display: grid;
         gap: 8px;
         align-content: start;
@@ -70,7 +70,7 @@ export class GlossaryView extends SessionElement {
     const found = Object.entries(glossary)
       .filter(([, entry]) => fits(entry, this.wanted))
       .sort(([, one], [, other]) => one.term.localeCompare(other.term, tag))
-    return html`
+    return html`<main>
       <div class="head">
         <h2>${say('glossary.heading')}</h2>
         <label>
@@ -80,7 +80,7 @@ export class GlossaryView extends SessionElement {
         <p role="status" class="note">${say('glossary.count', { count: found.length })}</p>
       </div>
       <dl>${found.map(([id, entry]) => this.#entry(id, entry))}</dl>
-    `
+    </main>`
   }
 
   #entry(id: string, { term, sentence, see, related, source }: GlossaryTerm) {
@@ -93,12 +93,18 @@ export class GlossaryView extends SessionElement {
         others.length > 0
           ? html`<dd>
               ${say('glossary.related')}
-              ${others.map((other) => html`<button type="button" @click=${() => (this.wanted = other)}>${other}</button>`)}
+              ${others.map((other) => html`<button type="button" @click=${() => this.#follow(other)}>${other}</button>`)}
             </dd>`
           : nothing
       }
       ${source === undefined ? nothing : html`<dd>${say('glossary.source', { source })}</dd>`}
     </div>`
+  }
+
+  /** The word that was pressed may be gone from the list, so the focus goes to where it now stands written. */
+  #follow(term: string): void {
+    this.wanted = term
+    this.renderRoot.querySelector('input')?.focus()
   }
 
   #find(event: Event): void {

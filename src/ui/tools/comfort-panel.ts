@@ -1,4 +1,4 @@
-/** What suits the person at the page: colours, motion, units; a choice of language goes between the last two. It holds at once, and is kept for the next time. */
+/** What suits the person at the page: colours, motion, sound, units. It holds at once, and is kept for the next time. */
 import { css, html } from 'lit'
 import type { Settings } from '../../session/settings.ts'
 import { motions, themes } from '../../session/settings.ts'
@@ -35,7 +35,7 @@ export class ComfortPanel extends SessionElement {
         flex-wrap: wrap;
         gap: 8px;
       }
-      .note {
+      :host > .note {
         grid-column: 1 / -1;
       }
       @media (pointer: coarse) {
@@ -47,10 +47,22 @@ export class ComfortPanel extends SessionElement {
   ]
 
   override render() {
-    const { theme = 'auto', motion = 'auto' } = comfort().settings
+    const { theme = 'auto', motion = 'auto', sound = false } = comfort().settings
     const quantities = Object.keys(unitNames) as Quantity[]
     return html`
       ${this.#oneOf('theme', themes, theme)} ${this.#oneOf('motion', motions, motion)}
+      <fieldset>
+        <legend>${say('comfort.sound')}</legend>
+        <label>
+          <input
+            type="checkbox"
+            .checked=${sound}
+            @change=${(event: Event) => this.#choose({ sound: (event.target as HTMLInputElement).checked })}
+          />
+          ${say('comfort.soundOn')}
+        </label>
+        <p class="note">${say('comfort.soundMeans')}</p>
+      </fieldset>
       <fieldset>
         <legend>${say('comfort.measures')}</legend>
         <div class="measures">

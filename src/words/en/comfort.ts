@@ -13,6 +13,8 @@ export const comfort = {
   'comfort.motion.full': 'Full',
   'comfort.sound': 'Sound',
   'comfort.soundOn': 'Let me hear the nip',
+  'comfort.soundMeans':
+    'While the films part you hear one quiet tone: the higher, the harder the pull at the film that gives way. A dull knock says that paper was picked.',
   'comfort.measures': 'Units of measure',
   'comfort.kept': 'Kept in this browser for every tab of this page. Nothing of it changes what the press prints.',
   'comfort.notKept': 'This browser keeps nothing for this page, so your choices last until it is closed.',
