@@ -52,6 +52,7 @@ export const bench: Translated<typeof english> = {
   'bench.stairUp':
     '{count, plural, one {Un escalón hacia arriba} other {# escalones hacia arriba, el primero}} en el cuerpo {unit}: {by} más de [[tack|tiro]] que {before}.',
   'bench.inkHandle': 'Cuerpo {unit}: {name}, tiro {tack, number}',
+  'bench.inkHandleAlone': 'Cuerpo {unit}: {name}',
   'bench.tackOf': 'Tiro de {name}',
   'bench.filmOf': 'Película de {name} en el rodillo dador',
   'bench.coverageOf': 'Cobertura de {name}',
@@ -60,6 +61,7 @@ export const bench: Translated<typeof english> = {
   'bench.moveDown': 'Retrasar {name} un cuerpo',
   'bench.moreOf': 'Más sobre {name}',
   'bench.orderKept': 'La lección deja el orden como está.',
+  'bench.carryHintAlone': 'Arrastra una tinta a otro sitio, o escribe su nuevo número.',
   'bench.carryHint': 'Arrastra una tinta, escribe el número de su cuerpo o levántala con la barra espaciadora.',
   'bench.lifted':
     '{name}, levantada del cuerpo {unit} de {units}. Las flechas la llevan, la barra espaciadora la deja, Escape la devuelve.',
@@ -85,6 +87,7 @@ export const bench: Translated<typeof english> = {
 
   'bench.paperNow': '{paper}{changed, select, true { (modificado)} other {}}',
   'bench.pressNow': '{kind}, {speed} {unit}{waterless, select, true {, sin agua} other {}}',
+  'bench.speedNow': '{speed} {unit}',
   'bench.paperKind': 'Clase de papel',
   'bench.paper': 'Papel',
   'bench.paper.coated': 'estucado',
@@ -140,6 +143,7 @@ export const bench: Translated<typeof english> = {
     'La máquina de lado: {units, plural, one {# cuerpo} other {# cuerpos}}; el pliego está en el cuerpo {unit}.',
   'bench.sectionPicture':
     'Las películas en corte, en la línea de contacto del cuerpo {unit}: {films, plural, =0 {papel desnudo} one {# película húmeda sobre el papel} other {# películas húmedas sobre el papel}} bajo la película de {name} de la mantilla.',
+  'bench.loupePictureAlone': 'La cara del pliego tras el cuerpo {unit}, un milímetro de ancho.',
   'bench.loupePicture':
     'La cara del pliego tras el cuerpo {unit}, un milímetro de ancho: la película de {name} se dividió en {split}, una película inferior se levantó en {lifted}, el papel se arrancó en {torn}.',
   'bench.cut': 'corte en',
@@ -160,6 +164,7 @@ export const bench: Translated<typeof english> = {
   'bench.filmOnBare': 'sobre papel desnudo, {unit}',
   'bench.contaminationOf': 'índice de contaminación de su cuerpo, propio del modelo',
   'bench.liftedTable': 'Levantado y arrancado por cada cuerpo, en el parche que se mira',
+  'bench.liftedTableAlone': 'Levantado por cada cuerpo, en el parche que se mira',
   'bench.atUnitHead': 'cuerpo',
   'bench.pickedShare': 'arrancado, de la superficie',
 

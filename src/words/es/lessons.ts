@@ -39,6 +39,7 @@ export const lessons: Translated<typeof english> = {
   'lessons.all': 'Todas las lecciones',
   'lessons.panel': 'Lección',
   'lessons.bench': 'Banco de la lección',
+  'lessons.nothingYet': 'Sigue leyendo: la máquina llega con sus primeras palabras.',
   'lessons.veiled': 'Imágenes y lecturas están tapadas hasta que hagas tu predicción.',
   'lessons.step': 'Paso {step} de {steps}',
   'lessons.stepKind.say': 'Lee',
