@@ -16,6 +16,8 @@ export const comfort: Translated<typeof english> = {
   'comfort.motion.full': 'Todo',
   'comfort.sound': 'Sonido',
   'comfort.soundOn': 'Quiero oír la línea de contacto',
+  'comfort.soundMeans':
+    'Mientras las películas se separan oyes un tono suave: cuanto más agudo, más fuerza en la película que cede. Un golpe sordo dice que se arrancó papel.',
   'comfort.measures': 'Unidades de medida',
   'comfort.kept':
     'Se guarda en este navegador para todas las pestañas de esta página. Nada de esto cambia lo que imprime la máquina.',
