@@ -18,6 +18,8 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${port}/`,
     browserName: 'chromium',
     viewport: { width: 1366, height: 768 },
+    // Keeping the page for offline use fetches all of it anew in every test; offline.spec.ts allows it, where it is tested.
+    serviceWorkers: 'block',
     launchOptions: { args: chromiumFlags, ...(executablePath === undefined ? {} : { executablePath }) },
   },
   webServer: {

@@ -13,6 +13,8 @@ const test = base.extend<{ site: Site }>({
   },
 })
 
+test.use({ serviceWorkers: 'allow' })
+
 /** Opens the page twice: the first visit keeps it, and the next one is answered from what was kept. */
 async function visit(page: Page, site: Site): Promise<void> {
   await page.goto(site.address)
