@@ -1,8 +1,9 @@
 /**
  * Runs every stage of the tests, or only those named: `npm test -- types unit`.
- * A stage that fails does not stop the later ones. The last line counts them all.
+ * A stage that fails does not stop the later ones. Those that only read the source run two at a time. The last line
+ * counts them all.
  */
-import { spawnSync } from 'node:child_process'
+import { spawn } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { delimiter, join } from 'node:path'
@@ -14,6 +15,8 @@ interface Stage {
   /** What is looked at, as the heading says it. */
   what: string
   command: string[]
+  /** Only reads the source, so that another such stage may run beside it; what it says is shown when it has ended. */
+  reads?: boolean
   /** Where the stage is a run of tests: reads what its JSON report says. Other stages count as one check. */
   tally?: (report: unknown, ended: boolean) => Tally
 }
@@ -22,10 +25,10 @@ const reportFolder = mkdtempSync(join(tmpdir(), 'tackstair-tests-'))
 const reportFile = join(reportFolder, 'report.json')
 
 const stages: Stage[] = [
-  { name: 'types', what: 'types agree', command: ['tsc'] },
-  { name: 'lint', what: 'house rules', command: ['eslint', '--max-warnings=0', '.'] },
-  { name: 'imports', what: 'imports point one way', command: ['tsx', 'tests/tools/imports.ts'] },
-  { name: 'knip', what: 'nothing unused', command: ['knip'] },
+  { name: 'types', what: 'types agree', command: ['tsc'], reads: true },
+  { name: 'lint', what: 'house rules', command: ['eslint', '--max-warnings=0', '.'], reads: true },
+  { name: 'imports', what: 'imports point one way', command: ['tsx', 'tests/tools/imports.ts'], reads: true },
+  { name: 'knip', what: 'nothing unused', command: ['knip'], reads: true },
   {
     name: 'unit',
     what: 'tests without a browser',
@@ -48,15 +51,50 @@ const env = {
   PLAYWRIGHT_JSON_OUTPUT_FILE: reportFile,
 }
 
-function run({ name, what, command: [program, ...args], tally }: Stage): Tally & { line: string } {
-  console.log(`\n== ${name}: ${what}`)
+type Result = Tally & { line: string }
+
+async function run({ name, what, command, reads = false, tally }: Stage): Promise<Result> {
+  const heading = `\n== ${name}: ${what}`
+  if (!reads) console.log(heading)
   const start = performance.now()
   rmSync(reportFile, { force: true })
-  const { status } = spawnSync(program, args, { cwd: join(import.meta.dirname, '..'), env, stdio: 'inherit' })
-  const ended = status === 0
+  const { ended, said } = await end(command, reads)
+  if (reads) console.log(`${heading}\n${said}`.trimEnd())
+  else if (said !== '') console.error(said)
   const seconds = ((performance.now() - start) / 1000).toFixed(1).padStart(6)
   const counted = tally === undefined ? tallyCheck(ended) : readTally(tally, ended)
   return { ...counted, line: `${name.padEnd(8)} ${seconds} s   ${counted.passed} passed, ${counted.failed} failed` }
+}
+
+/** Runs a program to its end; `keep` what it says, or let it speak. */
+function end([program, ...args]: string[], keep: boolean): Promise<{ ended: boolean; said: string }> {
+  return new Promise((resolve) => {
+    let said = ''
+    const child = spawn(program, args, {
+      cwd: join(import.meta.dirname, '..'),
+      env,
+      stdio: keep ? ['ignore', 'pipe', 'pipe'] : 'inherit',
+    })
+    for (const stream of [child.stdout, child.stderr]) {
+      stream?.setEncoding('utf8').on('data', (text: string) => (said += text))
+    }
+    child.on('error', ({ message }) => (said += `${program} did not start: ${message}`))
+    child.on('close', (status) => resolve({ ended: status === 0, said }))
+  })
+}
+
+/** Two at a time; the results in the order of the stages. */
+async function runTwoAtATime(stages: Stage[]): Promise<Result[]> {
+  const results: Result[] = []
+  let next = 0
+  const lane = async () => {
+    while (next < stages.length) {
+      const at = next++
+      results[at] = await run(stages[at])
+    }
+  }
+  await Promise.all([lane(), lane()])
+  return results
 }
 
 function readTally(tally: (report: unknown, ended: boolean) => Tally, ended: boolean): Tally {
@@ -72,7 +110,9 @@ if (unknown.length > 0) {
   )
   process.exitCode = 2
 } else {
-  const results = stages.filter((stage) => names.length === 0 || names.includes(stage.name)).map(run)
+  const wanted = stages.filter((stage) => names.length === 0 || names.includes(stage.name))
+  const results = await runTwoAtATime(wanted.filter(({ reads }) => reads))
+  for (const stage of wanted.filter(({ reads }) => !reads)) results.push(await run(stage))
   const passed = results.reduce((sum, result) => sum + result.passed, 0)
   const failed = results.reduce((sum, result) => sum + result.failed, 0)
   console.log(['', ...results.map((result) => result.line), '', `${passed} passed, ${failed} failed`].join('\n'))
