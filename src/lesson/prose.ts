@@ -133,3 +133,34 @@ export function refusedIn(markdown: string): { at: number; message: string }[] {
   for (const token of lexer(markdown)) look(token)
   return found
 }
+
+/** Everything as plain words in one line, for names that are read out or sent on. */
+export function plainLine(markdown: string): string {
+  return linesIn(prose(markdown))
+    .map((inner) => inner.map(plain).join(''))
+    .join(' ')
+}
+
+function plain(piece: Inline): string {
+  if (piece.kind === 'break') return ' '
+  return 'inner' in piece ? piece.inner.map(plain).join('') : piece.text
+}
+
+/** What stands in the blocks, line by line. */
+export function linesIn(blocks: readonly Block[]): Inline[][] {
+  return blocks.flatMap((piece): Inline[][] => {
+    switch (piece.kind) {
+      case 'paragraph':
+      case 'heading':
+        return [piece.inner]
+      case 'list':
+        return piece.items.flatMap(linesIn)
+      case 'quote':
+        return linesIn(piece.inner)
+      case 'table':
+        return [...piece.head, ...piece.rows.flat()]
+      case 'rule':
+        return []
+    }
+  })
+}

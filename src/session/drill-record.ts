@@ -37,15 +37,18 @@ export function readRecord(storage: RecordStorage | null): DrillEntry[] {
   try {
     const kept: unknown = JSON.parse(storage?.getItem(key) ?? '[]')
     if (!Array.isArray(kept)) return []
-    return kept.flatMap((each) => {
-      const parsed = v.safeParse(entrySchema, each)
-      return parsed.success ? [parsed.output] : []
-    })
+    return kept.flatMap(readEntry)
   } catch (error) {
     // A blocked storage, or a text that is no record: there is none then.
     if (error instanceof SyntaxError || error instanceof DOMException) return []
     throw error
   }
+}
+
+/** One entry read back, or none. */
+export function readEntry(kept: unknown): DrillEntry[] {
+  const parsed = v.safeParse(entrySchema, kept)
+  return parsed.success ? [parsed.output] : []
 }
 
 /** Whether the browser has taken it. */

@@ -9,8 +9,9 @@ import type { Progress } from '../../lesson/progress.ts'
 import { recordOf, settledBy } from '../../lesson/progress.ts'
 import { sayFinding } from '../../lesson/said.ts'
 import type { Step } from '../../lesson/step.ts'
+import { plainLine } from '../../lesson/prose.ts'
 import { say } from '../say.ts'
-import { plainLine, proseView } from './prose-view.ts'
+import { proseView } from './prose-view.ts'
 import { shownUnit } from './shown-unit.ts'
 
 /** A step that was handed in and not met, with the bench as it was then. */

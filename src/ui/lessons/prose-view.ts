@@ -3,7 +3,7 @@ import type { TemplateResult } from 'lit'
 import { html } from 'lit'
 import type { Glossary } from '../../lesson/language.ts'
 import type { Block, Inline } from '../../lesson/prose.ts'
-import { prose } from '../../lesson/prose.ts'
+import { linesIn, prose } from '../../lesson/prose.ts'
 import '../term-link.ts'
 
 type Piece = TemplateResult | string
@@ -16,13 +16,6 @@ export function proseView(markdown: string, glossary?: Glossary): Piece[] {
 /** Everything in one line, for labels. */
 export function proseLine(markdown: string): Piece[] {
   return linesIn(prose(markdown)).flatMap((inner, at) => [at > 0 ? ' ' : '', ...inner.map((each) => inline(each))])
-}
-
-/** The same as plain text, for names that are read out. */
-export function plainLine(markdown: string): string {
-  return linesIn(prose(markdown))
-    .map((inner) => inner.map(plain).join(''))
-    .join(' ')
 }
 
 function block(piece: Block, glossary?: Glossary): Piece {
@@ -90,27 +83,4 @@ function inline(piece: Inline, glossary?: Glossary): Piece {
     case 'break':
       return html`<br />`
   }
-}
-
-function plain(piece: Inline): string {
-  if (piece.kind === 'break') return ' '
-  return 'inner' in piece ? piece.inner.map(plain).join('') : piece.text
-}
-
-function linesIn(blocks: readonly Block[]): Inline[][] {
-  return blocks.flatMap((piece): Inline[][] => {
-    switch (piece.kind) {
-      case 'paragraph':
-      case 'heading':
-        return [piece.inner]
-      case 'list':
-        return piece.items.flatMap(linesIn)
-      case 'quote':
-        return linesIn(piece.inner)
-      case 'table':
-        return [...piece.head, ...piece.rows.flat()]
-      case 'rule':
-        return []
-    }
-  })
 }
