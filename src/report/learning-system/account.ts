@@ -3,7 +3,7 @@
  * task with a share done and a score, and the whole is their plain mean.
  */
 import type { Lesson } from '../../lesson/lesson.ts'
-import { recordOf, summaryOf } from '../../lesson/progress.ts'
+import { summaryOf } from '../../lesson/progress.ts'
 import type { DrillEntry } from '../../session/drill-record.ts'
 import type { Parcel } from './launch.ts'
 import type { LessonOf, Work } from './work.ts'
@@ -33,8 +33,8 @@ export interface Account {
   readonly bookmark: string
 }
 
-/** Chosen: who gets there with tries or hints has learned it too, if not at once. */
-const creditWithHelp = 0.5
+/** Chosen: who finds the cause without proving it, or only in the end, has learned something of it. */
+const creditForFound = 0.5
 
 /** `titleOfDrill` names the nth drill, from 1. */
 export function accountOf(
@@ -68,23 +68,14 @@ export function stepName(lesson: string, step: string): string {
 }
 
 function lessonTask(lesson: Lesson, { lessons }: Work): Task {
-  const { id, title, steps } = lesson
+  const { id, title } = lesson
   if (!(id in lessons)) return { id, title, begun: false, completed: false, progress: 0, score: 0 }
   const { progress } = lessons[id]
-  const { done, finished } = summaryOf(lesson, progress)
-  const asked = steps
-    .filter(({ kind }) => kind === 'do' || kind === 'expect')
-    .map((step) => recordOf(progress, step.id))
-  const credits = asked.map(({ done, misses, hints }) => (!done ? 0 : misses + hints === 0 ? 1 : creditWithHelp))
-  const share = done / steps.length
-  return {
-    id,
-    title,
-    begun: true,
-    completed: finished,
-    progress: share,
-    score: asked.length > 0 ? mean(credits) : share,
-  }
+  const { steps, done, asked, unaided, finished } = summaryOf(lesson, progress)
+  const share = done / steps
+  // As in a result file (session/make-result.ts), so that board and gradebook say the same.
+  const score = asked > 0 ? unaided / asked : share
+  return { id, title, begun: true, completed: finished, progress: share, score }
 }
 
 /** A drill counts once its cause is found; which ones are done is the learner's choice. */
@@ -95,7 +86,7 @@ function isDone({ first, cured }: DrillEntry): boolean {
 function drillTask(number: number, title: string, entry: DrillEntry | undefined): Task {
   const id = `drill-${number}`
   if (!entry) return { id, title, begun: false, completed: false, progress: 0, score: 0 }
-  return { id, title, begun: true, completed: true, progress: 1, score: entry.first === 'proven' ? 1 : creditWithHelp }
+  return { id, title, begun: true, completed: true, progress: 1, score: entry.first === 'proven' ? 1 : creditForFound }
 }
 
 function mean(values: readonly number[]): number {

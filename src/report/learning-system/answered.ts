@@ -1,12 +1,13 @@
 /** One thing a learner handed in, told so that any learning system can hold it: what was asked, what was right, what was given. */
-import type { Bench } from '../../lesson/bench.ts'
+import type { Attempt } from '../../lesson/attempt.ts'
+import type { Expectation } from '../../lesson/expectation.ts'
 import { isQuestion } from '../../lesson/expectation.ts'
 import type { Lesson } from '../../lesson/lesson.ts'
-import type { StepRecord } from '../../lesson/progress.ts'
 import { plainLine } from '../../lesson/prose.ts'
-import { read } from '../../lesson/reading.ts'
 import type { Step } from '../../lesson/step.ts'
+import type { DrillWay } from '../../session/drill-way.ts'
 import { stepName } from './account.ts'
+import type { KeptBench } from './work.ts'
 
 export interface Choice {
   /** small letters, digits, hyphens and underscores */
@@ -47,54 +48,76 @@ export interface Answered {
 /** Characters of a question as told; more than any one sentence of the course. */
 const longestAsked = 250
 
-/** What was handed in at a step, on the bench as it stood. Steps that are only read have nothing to tell. */
-export function answeredAt(lesson: Lesson, step: Step, { answer, done }: StepRecord, bench: Bench): Answered | null {
-  if (step.kind === 'say') return null
-  const told = { id: stepName(lesson.id, step.id), task: lesson.id, asks: shortly(step.text) }
-  if (step.kind === 'predict') {
-    if (!answer || !('choose' in answer)) return null
-    return { ...told, reply: chosen(step.choices, [step.right], [answer.choose]), met: null }
+/** One attempt at a step of a lesson. `bench` is the bench as it stood, where it is known. */
+export function answeredAt(lesson: Lesson, step: AttemptedStep, attempt: Attempt, bench: KeptBench | null): Answered {
+  return {
+    id: stepName(lesson.id, step.id),
+    task: lesson.id,
+    asks: shortly(step.text),
+    reply: replyTo(step, attempt, bench),
+    met: step.kind === 'predict' ? null : attempt.met,
   }
-  return { ...told, reply: replyTo(step, answer, bench), met: done }
 }
 
-function replyTo(step: Extract<Step, { kind: 'do' | 'expect' }>, answer: StepRecord['answer'], bench: Bench): Reply {
-  const question = step.expect.find(isQuestion)
-  if (question?.is === 'choice' && answer && 'choose' in answer) {
-    return chosen(question.choices, [question.right], [answer.choose])
+type AttemptedStep = Exclude<Step, { kind: 'say' }>
+
+function replyTo(step: AttemptedStep, { answer, bench: findings = [] }: Attempt, bench: KeptBench | null): Reply {
+  const question = step.kind === 'predict' ? null : (step.expect as readonly Expectation[]).find(isQuestion)
+  if (step.kind === 'predict' && answer?.form === 'choice') return choice(step.choices, [step.right], [answer.chosen])
+  if (question?.is === 'choice' && answer?.form === 'choice') {
+    return choice(question.choices, [question.right], [answer.chosen])
   }
-  if (question?.is === 'diagnosis' && answer && 'cause' in answer) {
+  if (question?.is === 'diagnosis' && answer?.form === 'diagnosis') {
     const causes = question.causes.map(({ id, text }) => ({ id: `cause-${id}`, text }))
     const evidence = question.evidence.map(({ id, text }) => ({ id: `seen-${id}`, text }))
     const named = (cause: string, because: readonly string[]) => [
       `cause-${cause}`,
       ...because.map((id) => `seen-${id}`),
     ]
-    return chosen(
+    return choice(
       [...causes, ...evidence],
       named(question.right, question.because),
       named(answer.cause, answer.because),
     )
   }
-  if (question?.is === 'sequence' && answer && 'sequence' in answer) {
-    return { ...chosen(question.items, question.right, answer.sequence), form: 'sequence' }
+  if (question?.is === 'sequence' && answer?.form === 'order') {
+    return { ...choice(question.items, question.right, answer.order), form: 'sequence' }
   }
-  if (question?.is === 'number' && answer && 'enter' in answer) {
-    const value = read(bench, question.reading)
-    const range = typeof value === 'number' ? [value - question.tolerance, value + question.tolerance] : [null, null]
-    return { form: 'number', least: range[0], most: range[1], given: answer.enter }
+  if (answer?.form === 'reading') {
+    const { entered: given, read, tolerance } = answer
+    return read === undefined
+      ? { form: 'number', least: null, most: null, given }
+      : { form: 'number', least: read - tolerance, most: read + tolerance, given }
   }
-  const order = step.expect.find((expectation) => expectation.is === 'order')
-  const { inks } = bench.setUp
+  const inks = bench?.setUp.inks ?? []
+  const order =
+    step.kind === 'predict' ? null : (step.expect as readonly Expectation[]).find(({ is }) => is === 'order')
   if (order?.is === 'order' && order.inks.every((name) => inks.some((ink) => ink.name === name))) {
     const given = inks.map(({ name }) => name).filter((name) => order.inks.includes(name))
     const choices = given.map((name) => ({ id: plainId(name), text: name }))
     return { form: 'sequence', choices, right: order.inks.map(plainId), given: given.map(plainId) }
   }
-  return { form: 'deed', given: inks.map(({ name, tack }) => `${plainId(name)} ${Number(tack.toFixed(2))}`).join(', ') }
+  const done = inks.map(({ name, tack }) => `${plainId(name)} ${Number(tack.toFixed(2))}`)
+  return { form: 'deed', given: (done.length > 0 ? done : findings.map(({ is, met }) => `${is} ${met}`)).join(', ') }
 }
 
-function chosen(
+/** One answer to a fault drill: the causes named, out of those there were to choose from. */
+export function answeredInDrill(task: string, code: string, asks: string, way: DrillWay, at: number): Answered {
+  const { causes, worth } = way.named[at]
+  const choices = [...new Set([...way.offered, ...way.hidden, ...causes])].map((key) => ({
+    id: plainId(key),
+    text: key,
+  }))
+  return {
+    id: `drill--${plainId(code)}`,
+    task,
+    asks,
+    reply: choice(choices, way.hidden.map(plainId), causes.map(plainId)),
+    met: worth !== 'missed',
+  }
+}
+
+function choice(
   choices: readonly Choice[],
   right: readonly string[],
   given: readonly string[],

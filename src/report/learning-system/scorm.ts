@@ -44,6 +44,8 @@ export class Scorm implements LearningSystem {
   readonly #interactions = new Map<number, { at: number; question: string }>()
   #firstInteraction = 0
   readonly #refused = new Set<string>()
+  /** known once the system has answered */
+  readonly who = null
 
   constructor(api: Record<string, unknown>, dialect: Dialect) {
     this.#api = api
@@ -70,16 +72,18 @@ export class Scorm implements LearningSystem {
 
   send(dispatch: Dispatch): Promise<Sent> {
     if (this.#over) return Promise.resolve({ kind: 'closed' })
-    const counts = this.#mode === 'normal'
-    const said = [...(counts ? this.#told(dispatch) : []), ...this.#dialect.visit(dispatch)]
-    return Promise.resolve(this.#commit(said))
+    return Promise.resolve(this.#commit(this.#said(dispatch)))
   }
 
-  close(dispatch: Dispatch): void {
-    if (this.#over) return
-    void this.send(dispatch)
+  close(dispatch: Dispatch): boolean {
+    if (this.#over) return false
+    const { kind } = this.#commit(this.#said(dispatch))
     this.#over = true
-    this.#call('end', '')
+    return this.#call('end', '') === 'true' && kind === 'taken'
+  }
+
+  #said(dispatch: Dispatch): Pair[] {
+    return [...(this.#mode === 'normal' ? this.#told(dispatch) : []), ...this.#dialect.visit(dispatch)]
   }
 
   #told(dispatch: Dispatch): Pair[] {

@@ -8,6 +8,7 @@ import * as v from 'valibot'
 import type { Lesson } from '../../lesson/lesson.ts'
 import type { Progress } from '../../lesson/progress.ts'
 import { recordOf, resume } from '../../lesson/progress.ts'
+import type { DrillEntry } from '../../session/drill-record.ts'
 import { readEntry } from '../../session/drill-record.ts'
 import { mostDrills } from './launch.ts'
 import type { LessonOf, LessonWork, Work } from './work.ts'
@@ -54,7 +55,10 @@ export function suspend(marks: Marks, work: Work, lessonOf: LessonOf, room: numb
 
 const without: Readonly<Record<Detail, (work: Work, lessonOf: LessonOf) => Work>> = {
   benches: (work) => eachLesson(work, (each, id) => (id === work.open ? each : { ...each, bench: null })),
-  tries: (work, lessonOf) => eachLesson(work, (each, id) => ({ ...each, progress: bare(lessonOf(id), each.progress) })),
+  tries: (work, lessonOf) => ({
+    ...eachLesson(work, (each, id) => ({ ...each, progress: bare(lessonOf(id), each.progress) })),
+    drills: work.drills.map(withoutWay),
+  }),
   'old answers': (work) => eachLesson(work, (each, id) => (id === work.open ? each : withoutAnswers(each))),
   'open bench': (work) => eachLesson(work, (each) => ({ ...each, bench: null })),
   'all answers': (work) => eachLesson(work, withoutAnswers),
@@ -70,6 +74,10 @@ const without: Readonly<Record<Detail, (work: Work, lessonOf: LessonOf) => Work>
 function eachLesson(work: Work, change: (each: LessonWork, id: string) => LessonWork): Work {
   const lessons = Object.entries(work.lessons).map(([id, each]) => [id, change(each, id)])
   return { ...work, lessons: Object.fromEntries(lessons) as Work['lessons'] }
+}
+
+function withoutWay({ drill, job, kind, first, tries, taken, cured }: DrillEntry): DrillEntry {
+  return { drill, job, kind, first, tries, taken, cured }
 }
 
 /** Only what the score and the place hang on, and the last answers. */

@@ -58,14 +58,21 @@ export type Sent =
   | { readonly kind: 'taken'; readonly refused: readonly string[] }
   /** nothing is lost, and it is worth trying again; ms the system asks to wait */
   | { readonly kind: 'later'; readonly wait?: number }
+  /** another page of the same learner has told it something since: what it has now */
+  | { readonly kind: 'overtaken'; readonly suspended: string | null }
   /** it takes no more from this visit */
   | { readonly kind: 'closed' }
 
 export interface LearningSystem {
   /** characters it keeps for the next visit */
   readonly room: number
+  /** whose work it is, where that is known before the system has answered (Opened.who) */
+  readonly who: string | null
   open: () => Promise<Opened | 'later' | 'closed'>
   send: (dispatch: Dispatch) => Promise<Sent>
-  /** The last words of a visit, said without waiting for an answer: the page is being closed. */
-  close: (dispatch: Dispatch) => void
+  /**
+   * The last words of a visit, said without waiting for an answer: the page is being closed. Whether it is known already
+   * that all of it is there.
+   */
+  close: (dispatch: Dispatch) => boolean
 }

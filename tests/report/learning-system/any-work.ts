@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { faultKinds } from '../../../src/drill/cause.ts'
 import { jobIds } from '../../../src/drill/jobs.ts'
 import { levels } from '../../../src/drill/level.ts'
+import { mostAttempts } from '../../../src/lesson/attempt.ts'
 import { isQuestion } from '../../../src/lesson/expectation.ts'
 import type { Lesson } from '../../../src/lesson/lesson.ts'
 import type { StepRecord } from '../../../src/lesson/progress.ts'
@@ -32,9 +33,27 @@ function anyAnswer(step: Step): fc.Arbitrary<Answer> {
   })
 }
 
+const anyMoment = fc.integer({ min: Date.UTC(2024, 0), max: Date.UTC(2030, 0) }).map((at) => new Date(at).toISOString())
+
+const anyReading = fc.record({
+  form: fc.constant('reading' as const),
+  entered: fc.double({ noNaN: true, noDefaultInfinity: true }),
+  read: fc.double({ noNaN: true, noDefaultInfinity: true }),
+  tolerance: fc.constant(0.02),
+  unit: fc.constant('%'),
+})
+
+const anyAttempt = fc.record({ at: anyMoment, met: fc.boolean(), answer: anyReading })
+
 function anyRecord(step: Step): fc.Arbitrary<StepRecord> {
   return fc.record(
-    { done: fc.boolean(), misses: fc.nat(2 ** 31 - 1), hints: fc.nat(2 ** 31 - 1), answer: anyAnswer(step) },
+    {
+      done: fc.boolean(),
+      misses: fc.nat(2 ** 31 - 1),
+      hints: fc.nat(2 ** 31 - 1),
+      answer: anyAnswer(step),
+      attempts: fc.array(anyAttempt, { maxLength: mostAttempts }),
+    },
     { requiredKeys: ['done', 'misses', 'hints'] },
   )
 }
@@ -63,6 +82,22 @@ export const anyDrill: fc.Arbitrary<DrillEntry> = fc.record({
   tries: fc.nat(2 ** 31 - 1),
   taken: fc.nat(2 ** 31 - 1),
   cured: fc.boolean(),
+  way: fc.record({
+    active: fc.nat(),
+    hidden: fc.constant(['paper weak']),
+    offered: fc.constant(['paper weak', 'unit too warm 2', 'speed too high']),
+    named: fc.array(
+      fc.record({
+        at: anyMoment,
+        causes: fc.constant(['speed too high']),
+        evidence: fc.constant(['speed counter']),
+        worth: fc.constantFrom('proven' as const, 'found' as const, 'missed' as const),
+      }),
+      { maxLength: 5 },
+    ),
+    measured: fc.constant([]),
+    cures: fc.constant([]),
+  }),
 })
 
 /** Any lessons, any steps of them. */

@@ -164,7 +164,7 @@ export class StrictScorm {
   }
 
   #records(name: string): Record<string, string>[] {
-    const count = this.#count(name)
+    const count = this.#count(name, this.committed)
     return Array.from({ length: count }, (_, at) => {
       const start = `${name}.${at}.`
       const fields = [...this.committed].filter(([key]) => key.startsWith(start))
@@ -223,8 +223,8 @@ export class StrictScorm {
     return this.#answer('true')
   }
 
-  #count(list: string): number {
-    return [...this.data.keys()].filter((key) => new RegExp(`^${list}\\.\\d+\\.id$`).test(key)).length
+  #count(list: string, data = this.data): number {
+    return [...data.keys()].filter((key) => new RegExp(`^${list}\\.\\d+\\.id$`).test(key)).length
   }
 
   #answer(text: string): string {

@@ -27,7 +27,7 @@ test('whatever a learner did in all lessons and drills, the text fits SCORM 1.2,
       expect(back?.work.open).toBe(work.open)
       if (leftOut === null) expect(back?.work).toEqual(JSON.parse(JSON.stringify(work)))
     }),
-    { numRuns: 80 },
+    { numRuns: 30 },
   )
 })
 
@@ -39,7 +39,7 @@ test('the place, what is done and the score of every lesson survive, whatever el
       const lessonsOnly = (each: typeof work) => accountOf({ ...whole, drills: 0 }, each, lessonOf, () => '')
       expect(lessonsOnly(back)).toEqual(lessonsOnly(work))
     }),
-    { numRuns: 30 },
+    { numRuns: 20 },
   )
 })
 
@@ -51,7 +51,7 @@ test('a room without a limit takes everything, the bench of every lesson include
       expect(resumeFrom(text, lessonNamed)?.work).toEqual(JSON.parse(JSON.stringify(work)))
       expect(account(resumeFrom(text, lessonNamed)?.work ?? noWork)).toEqual(account(work))
     }),
-    { numRuns: 10 },
+    { numRuns: 5 },
   )
 })
 
@@ -64,7 +64,7 @@ test('the less room there is, the more is left out, in the order of its worth', 
       })
       expect(worth).toEqual(worth.toSorted((a, b) => a - b))
     }),
-    { numRuns: 10 },
+    { numRuns: 5 },
   )
 })
 
