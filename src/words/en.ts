@@ -8,6 +8,7 @@ import { drills } from './en/drills.ts'
 import { firstLook } from './en/first-look.ts'
 import { instruments } from './en/instruments.ts'
 import { language } from './en/language.ts'
+import { learningSystem } from './en/learning-system.ts'
 import { lesson } from './en/lesson.ts'
 import { lessons } from './en/lessons.ts'
 import { link } from './en/link.ts'
@@ -35,6 +36,7 @@ export const en = {
   ...firstLook,
   ...instruments,
   ...language,
+  ...learningSystem,
   ...lesson,
   ...lessons,
   ...link,

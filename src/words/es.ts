@@ -9,6 +9,7 @@ import { drills } from './es/drills.ts'
 import { firstLook } from './es/first-look.ts'
 import { instruments } from './es/instruments.ts'
 import { language } from './es/language.ts'
+import { learningSystem } from './es/learning-system.ts'
 import { lesson } from './es/lesson.ts'
 import { lessons } from './es/lessons.ts'
 import { link } from './es/link.ts'
@@ -37,6 +38,7 @@ export const es: Translated<typeof en> = {
   ...firstLook,
   ...instruments,
   ...language,
+  ...learningSystem,
   ...lesson,
   ...lessons,
   ...link,
