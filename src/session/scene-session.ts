@@ -11,16 +11,26 @@ import { writeSetUp } from './write-setup.ts'
 
 /** One bench, or two for set-ups side by side. */
 export function openScene({ setUp, view, beside }: Scene, look: Pick<Look, 'measures'>): Session[] {
-  return [setUp, ...(beside ? [beside.setUp] : [])].map((each) => openBench(each, view, look))
+  const { patch } = view
+  // By their names, so that the same inks print in both.
+  const leftOut = patch ? setUp.inks.filter((_, unit) => !patch.includes(unit)).map(({ name }) => name) : []
+  return [setUp, ...(beside ? [beside.setUp] : [])].map((each) => openBench(each, view, { ...look, leftOut }))
 }
 
-function openBench(setUp: SetUp, { patch, unit, face = 'ink' }: ViewState, look: Pick<Look, 'measures'>) {
+function openBench(setUp: SetUp, { unit, face = 'ink' }: ViewState, look: Pick<Look, 'measures' | 'leftOut'>): Session {
   const session = new Session()
   const problem = session.change({ kind: 'load', given: writeSetUp(setUp) }).at(0)
   if (problem) throw new Error(`A scene cannot be shown: ${problem.message}`)
-  const leftOut = patch ? setUp.inks.filter((_, place) => !patch.includes(place)).map(({ name }) => name) : []
-  session.lookWith({ face, leftOut, measures: look.measures })
-  session.play({ kind: 'look at unit', unit: unit ?? setUp.inks.length - 1 })
+  const lookAt = () => session.play({ kind: 'look at unit', unit: unit ?? setUp.inks.length - 1 })
+  session.lookWith({ face, leftOut: look.leftOut, measures: look.measures })
+  lookAt()
+  // A sheet far into a run is printed first, and until then the bench has the units of another set-up.
+  const end = session.subscribe(() => {
+    if (session.printing) return
+    end()
+    lookAt()
+  })
+  if (!session.printing) end()
   return session
 }
 

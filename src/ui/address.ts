@@ -34,13 +34,18 @@ export function leavesSetUp(hash: string): boolean {
 export function followAddress(session: Session, hash: string): Followed {
   const alone = viewNames.find((view) => addressOf(view) === hash)
   if (alone) {
-    session.lookWith({ view: alone })
+    session.lookWith({ view: alone, scene: null })
     return nothingAsked
   }
   const link = readLink(hash)
   if (!link) return nothingAsked
   const { view, problems } = link
   const { lesson, drill = null, hide = [] } = view
+  if (view.scene !== undefined && !link.namesSetUp) {
+    // A lecture brings its own set-ups; what is on the bench stays as it is.
+    session.lookWith({ view: 'lecture', scene: view.scene })
+    return { problems, task: false, done: Promise.resolve() }
+  }
   if (link.namesSetUp) {
     session.giveBack()
     session.change({ kind: 'load', given: writeSetUp(link.setUp) })

@@ -36,7 +36,7 @@ function given<Thing>(look: () => Thing): Thing | null {
   }
 }
 
-function newId(): string {
+export function newId(): string {
   return Array.from(crypto.getRandomValues(new Uint8Array(9)), (byte) => byte.toString(36).padStart(2, '0')).join('')
 }
 

@@ -23,13 +23,15 @@ export class InkStair extends LitElement {
     treads: { attribute: false },
     carried: { attribute: false },
     current: { type: Number },
+    named: { type: Boolean },
+    spot: { type: Number },
   }
   static override styles = [
     sharedStyles,
     css`
       .stair {
         position: relative;
-        height: clamp(104px, calc(100dvh - 648px), 190px);
+        height: var(--stair-height, clamp(104px, calc(100dvh - 648px), 190px));
         border-bottom: 2px solid var(--graphite);
         touch-action: pan-y;
       }
@@ -85,6 +87,13 @@ export class InkStair extends LitElement {
         margin: 2px auto 0;
         border-top: 3px solid var(--graphite);
       }
+      .dimmed {
+        opacity: 0.15;
+      }
+      .name {
+        display: block;
+        overflow-wrap: anywhere;
+      }
       .up {
         display: block;
         font-size: 13px;
@@ -107,10 +116,16 @@ export class InkStair extends LitElement {
   declare carried: number | null
   /** unit looked at */
   declare current: number
+  /** whether treads have their inks' names on them */
+  declare named: boolean
+  /** unit that alone stands in the light */
+  declare spot: number | null | undefined
 
   #pressed: { unit: number; x: number; carrying: boolean } | null = null
 
   override render() {
+    const { spot } = this
+    const isDimmed = ({ unit }: Tread) => typeof spot === 'number' && unit !== spot
     return html`<div
       class="stair"
       aria-hidden="true"
@@ -123,7 +138,12 @@ export class InkStair extends LitElement {
         (tread) => tread.name,
         (tread, place) => {
           const rise = place === 0 ? 0 : tread.tack - this.treads[place - 1].tack
-          const classes = ['tread', tread.unit === this.carried && 'carried', tread.unit === this.current && 'current']
+          const classes = [
+            'tread',
+            tread.unit === this.carried && 'carried',
+            tread.unit === this.current && 'current',
+            isDimmed(tread) && 'dimmed',
+          ]
           return html`<div
             class=${classes.filter(Boolean).join(' ')}
             title=${tread.name}
@@ -132,6 +152,7 @@ export class InkStair extends LitElement {
             ${rise > 0 ? html`<span class="rise"></span>` : nothing}
             <span class="tack">${sayNumber(tread.tack, 0, 1)}</span>
             <span class="letter">${tread.letter}</span>
+            ${this.named ? html`<span class="name">${tread.name}</span>` : nothing}
             ${rise > 0 ? html`<span class="up">${say('bench.stepUp', { by: sayNumber(rise, 0, 1) })}</span>` : nothing}
           </div>`
         },

@@ -2,6 +2,7 @@
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { LinkSaid } from '../session/link-said.ts'
+import { lectureOf } from '../session/lecture.ts'
 import type { Session } from '../session/session.ts'
 import { twoInkSession } from '../session/two-inks.ts'
 import type { ViewName } from '../session/view-state.ts'
@@ -112,10 +113,17 @@ export class Page extends SessionElement {
       return html`<tack-first-look .session=${this.firstLook} @done=${this.#endFirstLook}></tack-first-look>`
     const { name } = viewNamed(this.session.look.view)
     return html`
-      ${this.session.look.hide.includes('header') ? html`<header><h1 class="unseen">${say('page.title')}</h1></header>` : this.#head(name)}
+      ${this.#hasHead ? this.#head(name) : html`<header><h1 class="unseen">${say('page.title')}</h1></header>`}
       <div>${this.problems.length > 0 ? this.#notice() : nothing}</div>
       ${this.#body(name)}
     `
+  }
+
+  /** A link may leave it out, and a lecture that is shown fills the window. */
+  get #hasHead(): boolean {
+    const { hide, view, scene } = this.session.look
+    const isShown = view === 'lecture' && scene !== null && lectureOf(this.session).scenes.length > 0
+    return !hide.includes('header') && !isShown
   }
 
   #head(name: ViewName) {

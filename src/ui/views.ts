@@ -23,6 +23,7 @@ export const views: readonly View[] = [
     load: async () => (await import('./instruments/instruments-view.ts')).InstrumentsView,
   },
   { name: 'drills', label: 'page.drills', load: async () => (await import('./drills/drills-view.ts')).DrillsView },
+  { name: 'lecture', label: 'page.lecture', load: async () => (await import('./lecture/lecture-view.ts')).LectureView },
   {
     name: 'glossary',
     label: 'page.glossary',

@@ -55,11 +55,7 @@ export class Brush {
     if (line !== undefined) graphics.stroke(strokeOf(line, width, opacity, shape.kind === 'arc'))
   }
 
-  private letter(
-    place: number,
-    { text, x, y, size, colour, anchor, bold, turn }: Lettering,
-    magnified: number,
-  ): void {
+  private letter(place: number, { text, x, y, size, colour, anchor, bold, turn }: Lettering, magnified: number): void {
     const drawn = (this.texts[place] ??= this.scene.addChild(new Text({ text: '', style: { fontFamily: typeface } })))
     drawn.visible = true
     const fine = Math.min(finestLetters, magnified * window.devicePixelRatio)

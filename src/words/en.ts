@@ -9,6 +9,7 @@ import { firstLook } from './en/first-look.ts'
 import { instruments } from './en/instruments.ts'
 import { language } from './en/language.ts'
 import { learningSystem } from './en/learning-system.ts'
+import { lecture } from './en/lecture.ts'
 import { lesson } from './en/lesson.ts'
 import { lessons } from './en/lessons.ts'
 import { link } from './en/link.ts'
@@ -37,6 +38,7 @@ export const en = {
   ...instruments,
   ...language,
   ...learningSystem,
+  ...lecture,
   ...lesson,
   ...lessons,
   ...link,

@@ -10,6 +10,7 @@ import { firstLook } from './es/first-look.ts'
 import { instruments } from './es/instruments.ts'
 import { language } from './es/language.ts'
 import { learningSystem } from './es/learning-system.ts'
+import { lecture } from './es/lecture.ts'
 import { lesson } from './es/lesson.ts'
 import { lessons } from './es/lessons.ts'
 import { link } from './es/link.ts'
@@ -39,6 +40,7 @@ export const es: Translated<typeof en> = {
   ...instruments,
   ...language,
   ...learningSystem,
+  ...lecture,
   ...lesson,
   ...lessons,
   ...link,

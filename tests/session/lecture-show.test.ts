@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { printsIn } from '../../src/press/patches.ts'
 import type { Show, ShowEvent } from '../../src/session/lecture-show.ts'
 import { ahead, pressesOf, seenAfter, startShow, step } from '../../src/session/lecture-show.ts'
 import type { Scene } from '../../src/session/scene.ts'
@@ -112,7 +113,8 @@ describe('the benches of a scene', () => {
     expect([one.setUp, two.setUp]).toEqual([plain.setUp, page.setUp])
     for (const each of [one, two]) {
       expect(each.playback.unit).toBe(1)
-      expect(each.patch).toBe(0b11)
+      const printing = each.setUp.inks.filter((_, unit) => printsIn(each.patch, unit)).map(({ name }) => name)
+      expect(printing.toSorted()).toEqual(['black', 'cyan'])
       expect(each.look.face).toBe('marks')
     }
     one.play({ kind: 'step nip', atOnce: true })

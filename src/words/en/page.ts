@@ -10,6 +10,7 @@ export const page = {
   'page.lessons': 'Lessons',
   'page.drills': 'Fault drills',
   'page.instruments': 'Instruments',
+  'page.lecture': 'Lecture',
   'page.glossary': 'Glossary',
   'page.loading': 'Loading…',
   'page.notLoaded':

@@ -13,6 +13,7 @@ export const page: Translated<typeof english> = {
   'page.lessons': 'Lecciones',
   'page.drills': 'Averías',
   'page.instruments': 'Instrumentos',
+  'page.lecture': 'Clase',
   'page.glossary': 'Glosario',
   'page.loading': 'Cargando…',
   'page.notLoaded':

@@ -1,0 +1,370 @@
+/**
+ * A lecture being shown: the scene fills the window, keys of a clicker lead through it, and buttons that do the same come
+ * up with the pointer. The scenes before and after stand ready unseen, so that going on shows them at once. Fires `left`.
+ */
+import type { PropertyDeclarations } from 'lit'
+import { html, nothing } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
+import type { Show, ShowEvent } from '../../session/lecture-show.ts'
+import { ahead, pressesOf, seenAfter, startShow, step } from '../../session/lecture-show.ts'
+import { eventOf, keyMeant, stateOf } from '../../session/lecture-talk.ts'
+import type { Scene } from '../../session/scene.ts'
+import { openScene, restingPhase } from '../../session/scene-session.ts'
+import type { Session } from '../../session/session.ts'
+import { runClock } from '../clock.ts'
+import { prefersStill } from '../motion.ts'
+import { say } from '../say.ts'
+import { sharedStyles } from '../shared-styles.ts'
+import { LectureElement } from './lecture-element.ts'
+import type { Begun } from './lecture-memory.ts'
+import { begin, endLecture, goingOn } from './lecture-memory.ts'
+import { lectureShowStyles } from './lecture-show-styles.ts'
+import { LectureWire } from './lecture-wire.ts'
+import { numberWords } from './number-words.ts'
+import './press-marks.ts'
+import { pressable } from './pressable.ts'
+import './scene-stage.ts'
+import type { ControlEvent } from './show-controls.ts'
+import './show-controls.ts'
+import { speakerAddress } from './speaker-address.ts'
+import type { SpotEvent } from './spot-light.ts'
+
+/** ms without a pointer after which buttons and pointer go from the picture. */
+const idleAfter = 3000
+/** ms after which the scenes around the one shown are made ready. */
+const readyAfter = 250
+
+export class LectureShow extends LectureElement {
+  static override properties: PropertyDeclarations = {
+    ...LectureElement.properties,
+    now: { attribute: false },
+    _show: { state: true },
+    _idle: { state: true },
+    _ready: { state: true },
+    _notes: { state: true },
+    _told: { state: true },
+    _said: { state: true },
+  }
+  static override styles = [sharedStyles, lectureShowStyles]
+
+  /** ms since 1970 */
+  declare now: () => number
+  declare protected _show: Show
+  declare protected _idle: boolean
+  /** whether the scenes before and after are made ready */
+  declare protected _ready: boolean
+  /** whether the speaker's note stands below the picture */
+  declare protected _notes: boolean
+  /** what the browser did not do */
+  declare protected _told: 'lecture.blocked' | 'lecture.noFullScreen' | null
+  /** what is read out */
+  declare protected _said: string
+
+  readonly #benches = new WeakMap<Scene, Session[]>()
+  #clocks: (() => void)[] = []
+  #begun: Begun = { id: '', began: 0 }
+  #wire: LectureWire | undefined
+  #listening: AbortController | undefined
+  #idling = 0
+  #readying = 0
+
+  constructor() {
+    super()
+    this._idle = false
+    this._ready = false
+    this._notes = false
+    this._told = null
+    this._said = ''
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    const { scene } = this.session.look
+    this._show = startShow(Math.min(scene ?? 0, this.lecture.scenes.length - 1))
+    this.#begun = goingOn() ?? begin(this.now())
+    this.#wire = new LectureWire(this.#begun.id, (talk) => {
+      if (talk.kind === 'key') this.#take(eventOf(talk.key))
+      if (talk.kind === 'hello') this.#tellSpeaker()
+    })
+    this.#listening = new AbortController()
+    const { signal } = this.#listening
+    document.addEventListener('keydown', this.#key, { signal })
+    document.addEventListener('fullscreenchange', () => this.requestUpdate(), { signal })
+    this.#arrive(null)
+    this.#wake()
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#listening?.abort()
+    for (const end of this.#clocks) end()
+    window.clearTimeout(this.#idling)
+    window.clearTimeout(this.#readying)
+    this.#wire?.end()
+  }
+
+  override firstUpdated(): void {
+    this.renderRoot.querySelector<HTMLElement>('main')?.focus()
+  }
+
+  override render() {
+    const { _show: show, lecture } = this
+    const { scenes } = lecture
+    const { at, press, blank } = show
+    const places = this._ready ? [at - 1, at, at + 1].filter((place) => place in scenes) : [at]
+    return html`
+      <main
+        tabindex="-1"
+        aria-label=${say('lecture.stage')}
+        ?data-idle=${this._idle}
+        @pointermove=${this.#wake}
+        @pointerdown=${this.#wake}
+        @focusin=${this.#wake}
+      >
+        <div class="scenes">
+          ${repeat(
+            places,
+            (place) => scenes[place],
+            (place) => this.#stage(place),
+          )}
+        </div>
+        ${this._notes ? html`<p class="note">${scenes[at].note.trim() || say('lecture.noNote')}</p>` : nothing}
+        <div class="foot">
+          <span>${say('lecture.at', { at: at + 1, of: scenes.length })}</span>
+          <tack-press-marks .made=${press} .count=${pressesOf(scenes[at]).length}></tack-press-marks>
+        </div>
+        <div class="controls">
+          ${
+            this._told === null
+              ? nothing
+              : html`<p class="told" role="alert">
+                  ${say(this._told)}
+                  ${
+                    this._told === 'lecture.blocked'
+                      ? html`<button type="button" @click=${() => this.#showNotes(true)}>
+                          ${say('lecture.notesInstead')}
+                        </button>`
+                      : nothing
+                  }
+                </p>`
+          }
+          <tack-show-controls
+            .session=${this.session}
+            .show=${show}
+            .ahead=${ahead(show, scenes)}
+            .notes=${this._notes}
+            .bench=${this.#benchesOf(scenes[at])[0]}
+            @control=${this.#control}
+          ></tack-show-controls>
+        </div>
+        ${
+          blank
+            ? html`<div class="blank ${blank}" @click=${() => this.#take({ kind: 'blank', colour: blank })}></div>`
+            : nothing
+        }
+      </main>
+      <p class="unseen" role="status">${this._said}</p>
+    `
+  }
+
+  #stage(place: number) {
+    const { at, press, spot } = this._show
+    const scene = this.lecture.scenes[place]
+    const isShown = place === at
+    return html`<tack-scene-stage
+      class=${isShown ? 'shown' : 'waiting'}
+      .scene=${scene}
+      .benches=${this.#benchesOf(scene)}
+      .press=${isShown ? press : place < at ? pressesOf(scene).length : 0}
+      .spot=${isShown ? spot : null}
+      @spot=${({ unit }: SpotEvent) => this.#take({ kind: 'spot', unit })}
+    ></tack-scene-stage>`
+  }
+
+  #benchesOf(scene: Scene): Session[] {
+    let benches = this.#benches.get(scene)
+    if (!benches) {
+      benches = openScene(scene, this.session.look)
+      for (const bench of benches) bench.play({ kind: 'scrub', phase: restingPhase(scene, 0) })
+      this.#benches.set(scene, benches)
+    }
+    return benches
+  }
+
+  #take(event: ShowEvent): void {
+    const before = this._show
+    const show = step(before, event, this.lecture.scenes)
+    if (show === before) return
+    this._show = show
+    this._told = null
+    this.#arrive(before)
+  }
+
+  /** Brings the benches to where the show is, and says what is to be said. */
+  #arrive(before: Show | null): void {
+    const { _show: show, lecture } = this
+    const scene = lecture.scenes[show.at]
+    const benches = this.#benchesOf(scene)
+    if (before?.at !== show.at) {
+      for (const end of this.#clocks) end()
+      this.#clocks = benches.map(runClock)
+      this._ready = false
+      window.clearTimeout(this.#readying)
+      this.#readying = window.setTimeout(() => (this._ready = true), readyAfter)
+      this.#rememberPlace()
+    }
+    if (before?.at !== show.at || before.press !== show.press) {
+      const nip = before?.at === show.at && before.press < show.press && pressesOf(scene)[before.press] === 'nip'
+      for (const bench of benches) this.#move(bench, scene, nip)
+    }
+    if (before && before.spot !== show.spot) for (const bench of benches) this.#lookAt(bench, scene)
+    this._said = this.#words(before)
+    this.#tellSpeaker()
+  }
+
+  #move(bench: Session, scene: Scene, plays: boolean): void {
+    bench.play({ kind: 'scrub', phase: plays ? 0 : restingPhase(scene, this._show.press) })
+    if (plays) bench.play({ kind: 'step nip', atOnce: prefersStill() })
+    // A nip that is over at once has moved nothing but the phase, of which only pictures hear.
+    bench.lookWith({})
+  }
+
+  /** On the press line a unit is put in the light where it stands; section and loupe go to its nip. */
+  #lookAt(bench: Session, { picture, view }: Scene): void {
+    if (picture === 'line' || picture === 'ladder' || picture === 'words') return
+    const { spot } = this._show
+    bench.play({ kind: 'look at unit', unit: spot ?? view.unit ?? bench.setUp.inks.length - 1 })
+  }
+
+  /** Once for each scene, each number and each blank screen; a number that comes with its nip is read with it. */
+  #words(before: Show | null): string {
+    const { at, press, blank, spot } = this._show
+    if (before && before.blank !== blank) {
+      return say(blank ? `lecture.${blank === 'black' ? 'blackened' : 'whitened'}` : 'lecture.shownAgain')
+    }
+    const { scenes } = this.lecture
+    const scene = scenes[at]
+    if (before?.at === at && before.spot !== spot) {
+      if (spot === null) return say('lecture.allInLight')
+      return say('lecture.unitInLight', { unit: spot + 1, name: scene.setUp.inks[spot].name })
+    }
+    const said = this.#numberSaid(scene, press)
+    if (before?.at === at) return said
+    return say('lecture.announce', {
+      at: at + 1,
+      of: scenes.length,
+      name: scene.name,
+      number: said === '' ? 'none' : said,
+    })
+  }
+
+  #numberSaid(scene: Scene, press: number): string {
+    const { number } = scene
+    if (!number) return ''
+    if (!seenAfter(scene, press).number) {
+      if (scene.waits !== true) return ''
+      return say('lecture.asked', { question: scene.question?.trim() || say('lecture.usualQuestion') })
+    }
+    return this.#benchesOf(scene)
+      .map((bench, side) => {
+        const read = bench.printing ? null : numberWords(bench, number)
+        const words = read ? say('lecture.numberSaid', { ...read }) : say('lecture.said.none')
+        const caption = side === 0 ? scene.caption : scene.beside?.caption
+        return scene.beside && caption ? say('lecture.sideSaid', { caption, number: words }) : words
+      })
+      .join('; ')
+  }
+
+  #tellSpeaker(): void {
+    this.#wire?.say(stateOf(this._show, this.lecture.scenes, this.#begun.began))
+  }
+
+  /** So that a page loaded again goes on where it was. */
+  #rememberPlace(): void {
+    history.replaceState(null, '', `#view=lecture&scene=${this._show.at + 1}`)
+  }
+
+  #openSpeaker(): void {
+    const opened = window.open(
+      speakerAddress(this.#begun.id),
+      `tackstair ${this.#begun.id}`,
+      'popup,width=760,height=620',
+    )
+    if (!opened) {
+      this._told = 'lecture.blocked'
+      return
+    }
+    this._told = null
+    if (this.#wire) this.#wire.partner = opened
+  }
+
+  #showNotes(shown: boolean): void {
+    this._notes = shown
+    this._told = null
+  }
+
+  #leave(): void {
+    this.#wire?.say({ kind: 'left' })
+    endLecture()
+    if (document.fullscreenElement) void document.exitFullscreen()
+    this.dispatchEvent(new CustomEvent('left', { detail: this._show.at }))
+  }
+
+  async #fillScreen(): Promise<void> {
+    if (document.fullscreenElement) {
+      await document.exitFullscreen()
+      return
+    }
+    try {
+      await document.documentElement.requestFullscreen()
+    } catch (error) {
+      // Refused, or not there at all, as on some phones.
+      if (!(error instanceof TypeError || error instanceof DOMException)) throw error
+      this._told = 'lecture.noFullScreen'
+    }
+  }
+
+  readonly #control = ({ control }: ControlEvent): void => {
+    switch (control.kind) {
+      case 'leave':
+        this.#leave()
+        break
+      case 'speaker':
+        this.#openSpeaker()
+        break
+      case 'notes':
+        this.#showNotes(!this._notes)
+        break
+      case 'full screen':
+        void this.#fillScreen()
+        break
+      default:
+        this.#take(control)
+    }
+  }
+
+  readonly #wake = (): void => {
+    this._idle = false
+    window.clearTimeout(this.#idling)
+    this.#idling = window.setTimeout(() => (this._idle = true), idleAfter)
+  }
+
+  readonly #key = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.altKey || event.metaKey) return
+    const { key } = event
+    const isOwn = pressable(event)
+    const [target] = event.composedPath()
+    // A list of choices and an open dialog have keys of their own.
+    if (target instanceof Element && (target.matches('select') || target.closest('dialog'))) return
+    if (key === 'Escape') this.#leave()
+    else if (/^[0-8]$/.test(key)) this.#take({ kind: 'spot', unit: key === '0' ? null : Number(key) - 1 })
+    else if (key !== 'F5') {
+      const meant = keyMeant(key)
+      if (!meant || (isOwn && (key === ' ' || key === 'Enter'))) return
+      this.#take(eventOf(meant))
+    }
+    event.preventDefault()
+  }
+}
+
+customElements.define('tack-lecture-show', LectureShow)
