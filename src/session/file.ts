@@ -45,7 +45,7 @@ export type Opened = { saved: Saved; problems: Problem[] } | { refused: Problem 
 const longestFileName = 60
 
 /** What a file of this title may be called on any system. */
-export function fileNameOf(title: string): string {
+export function fileNameOf(title: string, ending = fileEnding): string {
   const plain = title
     .normalize('NFC')
     .replace(/[^\p{L}\p{M}\p{N} ._-]+/gu, ' ')
@@ -54,7 +54,7 @@ export function fileNameOf(title: string): string {
     .replace(/^[ .]+|[ .]+$/g, '')
   // Some systems keep these names for their own devices, whatever the ending.
   const isKept = /^(con|prn|aux|nul|com\d|lpt\d)$/i.test(plain.split('.')[0])
-  return `${plain === '' || isKept ? 'set-up' : plain}${fileEnding}`
+  return `${plain === '' || isKept ? 'set-up' : plain}${ending}`
 }
 
 /** The text of a file. */

@@ -17,6 +17,7 @@ export const viewNames = [
   'drills',
   'glossary',
   'lecture',
+  'board',
 ] as const
 export type ViewName = (typeof viewNames)[number]
 

@@ -93,12 +93,14 @@ export class PageHeader extends SessionElement {
       </h1>
       <nav aria-label=${say('page.views')}>
         <ul>
-          ${views.map(
-            ({ name, label }) =>
-              html`<li>
-                <a href=${addressOf(name)} aria-current=${name === this.view ? 'page' : nothing}>${say(label)}</a>
-              </li>`,
-          )}
+          ${views
+            .filter(({ aside }) => aside !== true)
+            .map(
+              ({ name, label }) =>
+                html`<li>
+                  <a href=${addressOf(name)} aria-current=${name === this.view ? 'page' : nothing}>${say(label)}</a>
+                </li>`,
+            )}
         </ul>
       </nav>
       <div class="right">

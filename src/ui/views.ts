@@ -6,6 +6,8 @@ import type { SessionElement } from './session-element.ts'
 interface View {
   name: ViewName
   label: MessageKey
+  /** not in the navigation: for instructors, who come to it from the lessons */
+  aside?: true
   /** the class of its element */
   load: () => Promise<new () => SessionElement>
 }
@@ -28,6 +30,12 @@ export const views: readonly View[] = [
     name: 'glossary',
     label: 'page.glossary',
     load: async () => (await import('./glossary/glossary-view.ts')).GlossaryView,
+  },
+  {
+    name: 'board',
+    label: 'board.title',
+    aside: true,
+    load: async () => (await import('./board/board-view.ts')).BoardView,
   },
 ]
 

@@ -2,6 +2,7 @@
 import { css, html } from 'lit'
 import { readDrill } from '../../drill/link.ts'
 import type { DrillEntry } from '../../session/drill-record.ts'
+import { addressOf } from '../address.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
@@ -18,6 +19,9 @@ export class DrillRecord extends DrillElement {
     css`
       th:first-child {
         white-space: nowrap;
+      }
+      a {
+        color: var(--accent);
       }
       .job {
         min-width: 200px;
@@ -52,6 +56,7 @@ export class DrillRecord extends DrillElement {
       <p class="row">
         <button type="button" @click=${() => this.desk.clearRecord()}>${say('room.record.clear')}</button>
       </p>
+      <p><a href=${addressOf('lessons')}>${say('board.handInAt')}</a></p>
     `
   }
 

@@ -9,6 +9,7 @@ import type { Course } from '../../lesson/course.ts'
 import type { Lesson } from '../../lesson/lesson.ts'
 import { lessonSchema } from '../../lesson/lesson.ts'
 import { readSource } from '../../lesson/source.ts'
+import { textMark } from '../../lesson/text-mark.ts'
 
 const texts = import.meta.glob<string>('../../../lessons/*.lesson.yaml', {
   query: '?raw',
@@ -50,4 +51,11 @@ export function checked(text: string): CheckedLesson {
 /** A whole small lesson to start writing from: the one in the guide for authors, which the tests check. */
 export function exampleText(): string {
   return /```yaml\n([^]*?)```/.exec(readme)?.[1] ?? ''
+}
+
+let mark: string | undefined
+
+/** Tells this course from one whose lessons were changed. */
+export function courseMark(): string {
+  return (mark ??= textMark([courseText, ...course.lessons.map(lessonText)]))
 }

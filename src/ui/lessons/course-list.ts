@@ -4,16 +4,23 @@ import type { Lesson } from '../../lesson/lesson.ts'
 import { resume, summaryOf } from '../../lesson/progress.ts'
 import { largestFile } from '../../lesson/source.ts'
 import type { Learning } from '../../session/learning.ts'
+import type { Session } from '../../session/session.ts'
+import { addressOf } from '../address.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { course, courseLesson } from './course-files.ts'
+import './hand-in.ts'
 import { lessonStyles } from './lesson-styles.ts'
 
 export type ListWish =
   { open: string } | { handout: string } | { copy: string } | { openOwn: string } | { write: true } | { file: File }
 
 export class CourseList extends LitElement {
-  static override properties = { learning: { attribute: false }, taken: { attribute: false } }
+  static override properties = {
+    session: { attribute: false },
+    learning: { attribute: false },
+    taken: { attribute: false },
+  }
   static override styles = [
     sharedStyles,
     lessonStyles,
@@ -76,6 +83,7 @@ export class CourseList extends LitElement {
     `,
   ]
 
+  declare session: Session
   declare learning: Learning
   /** changes when progress has come from elsewhere */
   declare taken: number
@@ -128,6 +136,8 @@ export class CourseList extends LitElement {
         </ul>
         <p class="note">${say('lessons.fileLimit', { most: largestFile / 1024 })}</p>
       </section>
+      <section class="own"><tack-hand-in .session=${this.session}></tack-hand-in></section>
+      <p><a href=${addressOf('board')}>${say('board.open')}</a> <span class="note">${say('board.openIs')}</span></p>
     `
   }
 

@@ -1,6 +1,7 @@
 /** For whoever teaches: any step at once, feedback kept back for the class, and the author's notes. */
 import { LitElement, css, html } from 'lit'
 import type { Lesson } from '../../lesson/lesson.ts'
+import { addressOf } from '../address.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 
@@ -33,6 +34,10 @@ export class InstructorPanel extends LitElement {
       }
       select {
         max-width: 100%;
+      }
+      a {
+        color: var(--accent);
+        font-size: 15px;
       }
     `,
   ]
@@ -68,6 +73,7 @@ export class InstructorPanel extends LitElement {
             >`,
         )}
         <button type="button" @click=${() => this.#tell('start-again', null)}>${say('lessons.startAgain')}</button>
+        <a href=${addressOf('board')}>${say('board.open')}</a>
       </div>
     </details>`
   }

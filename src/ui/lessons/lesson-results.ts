@@ -3,15 +3,18 @@ import { LitElement, css, html, nothing } from 'lit'
 import type { Lesson } from '../../lesson/lesson.ts'
 import type { Progress } from '../../lesson/progress.ts'
 import type { Learning } from '../../session/learning.ts'
+import type { Session } from '../../session/session.ts'
 import { language } from '../language.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { saveText } from '../strip/save-text.ts'
+import './hand-in.ts'
 import { lessonStyles } from './lesson-styles.ts'
 import { resultHead, resultLines, resultText, stepLines } from './results-lines.ts'
 
 export class LessonResults extends LitElement {
   static override properties = {
+    session: { attribute: false },
     lesson: { attribute: false },
     progress: { attribute: false },
     learning: { attribute: false },
@@ -39,11 +42,6 @@ export class LessonResults extends LitElement {
       dd {
         font-weight: 650;
       }
-      label input {
-        width: 260px;
-        max-width: 100%;
-        padding: 0 8px;
-      }
       .scroll {
         overflow-x: auto;
       }
@@ -67,6 +65,7 @@ export class LessonResults extends LitElement {
     `,
   ]
 
+  declare session: Session
   declare lesson: Lesson
   declare progress: Progress
   declare learning: Learning
@@ -103,13 +102,6 @@ export class LessonResults extends LitElement {
         )}
       </dl>
       <p class="note on-screen">${say('lessons.misread')}</p>
-      <div class="on-screen row">
-        <label class="row"
-          >${say('lessons.name')}
-          <input type="text" autocomplete="off" maxlength="80" .value=${this._name} @input=${this.#rename} />
-        </label>
-        <span class="note">${say('lessons.nameStays')}</span>
-      </div>
       <div class="row on-screen">
         ${
           next
@@ -123,6 +115,7 @@ export class LessonResults extends LitElement {
         <button type="button" @click=${() => this.#tell('back')}>${say('lessons.backToLesson')}</button>
         <button type="button" @click=${() => this.#tell('list')}>${say('lessons.all')}</button>
       </div>
+      <tack-hand-in class="on-screen" .session=${this.session} @input=${this.#rename}></tack-hand-in>
       <h3>${say('lessons.stepTable')}</h3>
       <div class="scroll" tabindex="0" role="region" aria-label=${say('lessons.stepTable')}>
         <table>
@@ -154,9 +147,9 @@ export class LessonResults extends LitElement {
     this.renderRoot.querySelector('h2')?.focus()
   }
 
-  #rename(event: Event): void {
-    this._name = (event.target as HTMLInputElement).value
-    this.learning.name = this._name.trim()
+  /** What is typed has been taken over by then. */
+  readonly #rename = (): void => {
+    this._name = this.learning.name
   }
 
   #save(date: string): void {

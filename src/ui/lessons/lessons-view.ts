@@ -124,6 +124,7 @@ export class LessonsView extends SessionElement {
     switch (screen.kind) {
       case 'list':
         return html`<tack-course-list
+          .session=${session}
           .learning=${this.#learning}
           .taken=${this.#learning.taken}
           @wish=${this.#wish}
@@ -132,6 +133,7 @@ export class LessonsView extends SessionElement {
         return this.#lesson(screen.play, screen.problems)
       case 'results':
         return html`<tack-lesson-results
+          .session=${session}
           .lesson=${screen.play.lesson}
           .progress=${screen.play.progress}
           .learning=${this.#learning}

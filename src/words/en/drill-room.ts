@@ -105,7 +105,7 @@ export const drillRoom = {
   'room.remedies.told': 'Not computed: {cost}',
 
   'room.record.about':
-    'One line for each drill you named a cause in. Practice goes by the first answer; no points are given, and no time is taken.',
+    'One line for each drill you named a cause in. Practice goes by the first answer; no points are given. How long you were at it is noted for your result file alone.',
   'room.record.none': 'Nothing yet.',
   'room.record.notKept': 'This browser keeps nothing for this page: the record lasts until the page is closed.',
   'room.record.kept': 'Kept in this browser only.',

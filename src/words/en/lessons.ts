@@ -96,7 +96,6 @@ export const lessons = {
   'lessons.hintsUsed': 'Hints shown',
   'lessons.misread': 'A wrong prediction is nothing bad: it is what the bench is for.',
   'lessons.name': 'Name, if you want it on the sheet',
-  'lessons.nameStays': 'It stays on this computer.',
   'lessons.namedResult': 'Name: {name}',
   'lessons.dateResult': 'Date: {date}',
   'lessons.resultLine': '{label}: {value}',

@@ -1,0 +1,46 @@
+/** Panels of the board and what they hold. */
+import { css } from 'lit'
+
+export const boardStyles = css`
+  h2 {
+    font-size: 20px;
+    line-height: 26px;
+  }
+  h3 {
+    font-size: 17px;
+    line-height: 24px;
+  }
+  p {
+    max-width: 90ch;
+  }
+  .panel {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 8px;
+    padding: 12px 16px;
+    border-radius: var(--corner);
+    background: var(--panel);
+  }
+  .row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px 16px;
+    align-items: center;
+  }
+  .scroll {
+    overflow-x: auto;
+    max-width: 100%;
+  }
+  @media print {
+    .panel {
+      padding: 0;
+      background: none;
+    }
+    .scroll {
+      overflow: visible;
+    }
+    .on-screen {
+      display: none;
+    }
+  }
+`

@@ -1,0 +1,291 @@
+/** The instructor's board: result files dropped here, read in the page, and shown as a class. */
+import type { PropertyDeclarations } from 'lit'
+import { css, html, nothing } from 'lit'
+import { boardOf } from '../../class/board.ts'
+import type { BoardState, ClassBoard } from '../../class/board.ts'
+import { countCauses } from '../../class/count-drills.ts'
+import { countLearners } from '../../class/count-learners.ts'
+import { countLesson, countSteps } from '../../class/count-lessons.ts'
+import type { LearnerDigest } from '../../class/roll.ts'
+import { learnersTable, lessonsTable, refusedTable } from '../../report/class-tables.ts'
+import { course, courseLesson } from '../lessons/course-files.ts'
+import { language } from '../language.ts'
+import { say } from '../say.ts'
+import { SessionElement } from '../session-element.ts'
+import { sharedStyles } from '../shared-styles.ts'
+import { boardStyles } from './board-styles.ts'
+import './cause-panel.ts'
+import './class-table.ts'
+import './file-drop.ts'
+import { againWords } from './again-words.ts'
+import { scoreSpreads } from './score-spread.ts'
+import './step-panel.ts'
+
+/** Stands for every group, and for every lesson. */
+const all = ''
+/** Stands for those who gave no group; no typed group begins with a line break. */
+const none = '\n'
+
+export class BoardView extends SessionElement {
+  static override properties: PropertyDeclarations = {
+    ...SessionElement.properties,
+    group: { state: true },
+    lesson: { state: true },
+  }
+  static override styles = [
+    sharedStyles,
+    boardStyles,
+    css`
+      :host {
+        padding: 8px;
+      }
+      main {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 8px;
+        align-content: start;
+      }
+      select {
+        max-width: 100%;
+      }
+      .spreads li {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 12px;
+        align-items: center;
+        font-size: 15px;
+      }
+      .spreads span {
+        flex: 0 1 300px;
+      }
+      .spreads svg {
+        width: 204px;
+        height: 16px;
+        fill: none;
+        stroke: var(--graphite);
+      }
+      .spreads rect {
+        fill: var(--line);
+      }
+      .spreads .scale {
+        stroke: var(--line);
+      }
+      .spreads .middle {
+        stroke-width: 3;
+      }
+      .again {
+        padding-left: 20px;
+        list-style: disc;
+        font-size: 15px;
+      }
+      @media (min-width: 1500px) {
+        .sides {
+          display: grid;
+          grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
+          gap: 8px;
+          align-items: start;
+        }
+      }
+    `,
+  ]
+
+  /** group that is shown, or all, or none */
+  declare protected group: string
+  /** key of the lesson that is shown, or all */
+  declare protected lesson: string
+  #unsubscribe: (() => void) | undefined
+
+  constructor() {
+    super()
+    this.group = all
+    this.lesson = all
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#unsubscribe = this.#board.subscribe(() => this.requestUpdate())
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#unsubscribe?.()
+  }
+
+  override render() {
+    const { state } = this.#board
+    const learners = state.roll.learners
+    return html`<main>
+      <section class="panel">
+        <h2>${say('board.title')}</h2>
+        <p>${say('board.lead')}</p>
+        <tack-file-drop class="on-screen" .board=${this.#board}></tack-file-drop>
+        ${this.#told(state, learners)}
+      </section>
+      ${state.refused.length > 0 ? this.#refused(state) : nothing}
+      ${state.reading === null && learners.length > 0 ? this.#class(learners) : nothing}
+    </main>`
+  }
+
+  get #board(): ClassBoard {
+    return boardOf(this.session)
+  }
+
+  #told({ reading, files, refused }: BoardState, learners: readonly LearnerDigest[]) {
+    if (reading || files + refused.length === 0) return nothing
+    if (learners.length === 0) return html`<p>${say('board.none')}</p>`
+    return html`<p><strong>${say('board.done', { learners: learners.length, files })}</strong></p>
+      ${againWords(learners).map(
+        ({ head, lines }) =>
+          html`<details>
+            <summary>${head}</summary>
+            <ul class="again">
+              ${lines.map((line) => html`<li>${line}</li>`)}
+            </ul>
+          </details>`,
+      )}`
+  }
+
+  #refused({ refused }: BoardState) {
+    const label = say('board.refused', { count: refused.length })
+    return html`<section class="panel">
+      <details open>
+        <summary>${label}</summary>
+        <tack-class-table
+          .label=${label}
+          .file=${'tackstair-not-read'}
+          .table=${refusedTable(refused, say)}
+        ></tack-class-table>
+      </details>
+    </section>`
+  }
+
+  #class(learners: readonly LearnerDigest[]) {
+    const shown = this.#inGroup(learners)
+    const { roll } = this.#board.state
+    const keys = this.#lessonKeys()
+    const asked = this.lesson === all ? keys : [this.lesson]
+    const counts = asked.flatMap((key) => {
+      const entry = roll.lessons.get(key)
+      return entry ? [countLesson(key, entry, shown)] : []
+    })
+    const entry = roll.lessons.get(this.lesson)
+    return html`
+      <section class="panel on-screen">${this.#filter(learners, keys)}</section>
+      <section class="panel">
+        <h3>${say('board.lessons')}</h3>
+        <p class="note">${say('board.scoreIs')}</p>
+        <tack-class-table
+          .label=${say('board.lessons')}
+          .file=${'tackstair-lessons'}
+          .table=${lessonsTable(counts, (key) => this.#titleOf(key), say)}
+        ></tack-class-table>
+        ${this.#spreads(counts)}
+      </section>
+      <section class="panel">
+        ${
+          entry
+            ? html`<tack-step-panel
+                .heading=${this.#titleOf(this.lesson)}
+                .lesson=${this.#knownLesson(this.lesson)}
+                .steps=${countSteps(this.lesson, entry, shown)}
+              ></tack-step-panel>`
+            : html`<p>${say('board.stepsChoose')}</p>`
+        }
+      </section>
+      <section class="panel"><tack-cause-panel .causes=${countCauses(shown)}></tack-cause-panel></section>
+      <section class="panel">
+        <h3>${say('board.learners')}</h3>
+        <p class="note">${say('board.leftIs')}</p>
+        <tack-class-table
+          .label=${say('board.learners')}
+          .file=${'tackstair-learners'}
+          .table=${learnersTable(countLearners(shown, asked), (key) => this.#numberOf(key), sayDay, say)}
+        ></tack-class-table>
+      </section>
+    `
+  }
+
+  #spreads(counts: ReturnType<typeof countLesson>[]) {
+    const lines = counts.map(({ key, score }) => ({ name: this.#titleOf(key), score }))
+    if (lines.every(({ score }) => score === null)) return nothing
+    return html`<h3>${say('board.spread')}</h3>
+      <p class="note">${say('board.spreadIs')}</p>
+      ${scoreSpreads(lines)}`
+  }
+
+  #filter(learners: readonly LearnerDigest[], keys: readonly string[]) {
+    const groups = [...new Set(learners.map(({ group }) => group))].filter((group) => group !== '')
+    groups.sort(new Intl.Collator(language().tag, { numeric: true }).compare)
+    const chosen = (event: Event) => (event.target as HTMLSelectElement).value
+    const option = (value: string, label: string, now: string) =>
+      html`<option value=${value} .selected=${value === now}>${label}</option>`
+    return html`
+      <h3>${say('board.filter')}</h3>
+      <div class="row">
+        <label
+          >${say('board.group')}
+          <select @change=${(event: Event) => (this.group = chosen(event))}>
+            ${option(all, say('board.allGroups'), this.group)} ${groups.map((each) => option(each, each, this.group))}
+            ${
+              groups.length > 0 && learners.some(({ group }) => group === '')
+                ? option(none, say('board.noGroup'), this.group)
+                : nothing
+            }
+          </select>
+        </label>
+        <label
+          >${say('board.lesson')}
+          <select @change=${(event: Event) => (this.lesson = chosen(event))}>
+            ${option(all, say('board.allLessons'), this.lesson)}
+            ${keys.map((key) => option(key, this.#titleOf(key), this.lesson))}
+          </select>
+        </label>
+        <button type="button" @click=${() => window.print()}>${say('board.print')}</button>
+        <button type="button" @click=${this.#clear}>${say('board.clear')}</button>
+      </div>
+    `
+  }
+
+  #inGroup(learners: readonly LearnerDigest[]): readonly LearnerDigest[] {
+    if (this.group === all) return learners
+    const group = this.group === none ? '' : this.group
+    return learners.filter((learner) => learner.group === group)
+  }
+
+  /** The lessons of the course in their order, whether anybody began them or not; then what else was handed in. */
+  #lessonKeys(): string[] {
+    return [...new Set([...course.lessons, ...this.#board.state.roll.lessons.keys()])]
+  }
+
+  #titleOf(key: string): string {
+    const entry = this.#board.state.roll.lessons.get(key)
+    if (entry?.own === true) return say('board.ownLesson', { title: entry.title })
+    const title = this.#knownLesson(key)?.title ?? entry?.title ?? key
+    return this.#isOfCourse(key) ? say('board.courseLesson', { number: this.#numberOf(key), title }) : title
+  }
+
+  /** As the course numbers it; others go by their id. */
+  #numberOf(key: string): string {
+    return this.#isOfCourse(key) ? String(course.lessons.indexOf(key) + 1) : key
+  }
+
+  #knownLesson(key: string) {
+    return this.#isOfCourse(key) ? courseLesson(key) : undefined
+  }
+
+  #isOfCourse(key: string): boolean {
+    return course.lessons.includes(key)
+  }
+
+  readonly #clear = (): void => {
+    this.group = all
+    this.lesson = all
+    this.#board.clear()
+  }
+}
+
+function sayDay(moment: string): string {
+  return new Intl.DateTimeFormat(language().tag, { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(moment))
+}
+
+customElements.define('tack-board-view', BoardView)
