@@ -92,10 +92,10 @@ export function confusionTable(counts: readonly CauseCount[], say: SayBoard): Ta
   }
 }
 
-/** `nameOf` tells lessons shortly, as a row may name all of them. */
+/** `sayLeft` tells lessons shortly, as a row may name all of them. */
 export function learnersTable(
   counts: readonly LearnerCount[],
-  nameOf: (key: string) => string,
+  sayLeft: (keys: readonly string[]) => string,
   sayMoment: (moment: string) => string,
   say: SayBoard,
 ): Table {
@@ -115,7 +115,7 @@ export function learnersTable(
       learnerName(learner, nameShared, say),
       learner.group,
       finished.length,
-      left.map(nameOf).join(', '),
+      sayLeft(left),
       score === null ? null : 100 * score,
       drills,
       proven,

@@ -27,6 +27,20 @@ export const boardStyles = css`
     gap: 8px 16px;
     align-items: center;
   }
+  .beside {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px 48px;
+    align-items: flex-start;
+  }
+  .beside > * {
+    display: grid;
+    flex: 0 1 auto;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 8px;
+    min-width: 0;
+    max-width: 100%;
+  }
   .scroll {
     overflow-x: auto;
     max-width: 100%;

@@ -7,6 +7,7 @@ import { countCauses } from '../../class/count-drills.ts'
 import { countLearners } from '../../class/count-learners.ts'
 import { countLesson, countSteps } from '../../class/count-lessons.ts'
 import type { LearnerDigest } from '../../class/roll.ts'
+import { runsOf } from '../../class/runs.ts'
 import { learnersTable, lessonsTable, refusedTable } from '../../report/class-tables.ts'
 import { course, courseLesson } from '../lessons/course-files.ts'
 import { language } from '../language.ts'
@@ -77,14 +78,6 @@ export class BoardView extends SessionElement {
         padding-left: 20px;
         list-style: disc;
         font-size: 15px;
-      }
-      @media (min-width: 1500px) {
-        .sides {
-          display: grid;
-          grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
-          gap: 8px;
-          align-items: start;
-        }
       }
     `,
   ]
@@ -172,14 +165,18 @@ export class BoardView extends SessionElement {
     return html`
       <section class="panel on-screen">${this.#filter(learners, keys)}</section>
       <section class="panel">
-        <h3>${say('board.lessons')}</h3>
-        <p class="note">${say('board.scoreIs')}</p>
-        <tack-class-table
-          .label=${say('board.lessons')}
-          .file=${'tackstair-lessons'}
-          .table=${lessonsTable(counts, (key) => this.#titleOf(key), say)}
-        ></tack-class-table>
-        ${this.#spreads(counts)}
+        <div class="beside">
+          <div>
+            <h3>${say('board.lessons')}</h3>
+            <p class="note">${say('board.scoreIs')}</p>
+            <tack-class-table
+              .label=${say('board.lessons')}
+              .file=${'tackstair-lessons'}
+              .table=${lessonsTable(counts, (key) => this.#titleOf(key), say)}
+            ></tack-class-table>
+          </div>
+          ${this.#spreads(counts)}
+        </div>
       </section>
       <section class="panel">
         ${
@@ -199,7 +196,7 @@ export class BoardView extends SessionElement {
         <tack-class-table
           .label=${say('board.learners')}
           .file=${'tackstair-learners'}
-          .table=${learnersTable(countLearners(shown, asked), (key) => this.#numberOf(key), sayDay, say)}
+          .table=${learnersTable(countLearners(shown, asked), (keys) => this.#sayLeft(keys), sayDay, say)}
         ></tack-class-table>
       </section>
     `
@@ -208,9 +205,11 @@ export class BoardView extends SessionElement {
   #spreads(counts: ReturnType<typeof countLesson>[]) {
     const lines = counts.map(({ key, score }) => ({ name: this.#titleOf(key), score }))
     if (lines.every(({ score }) => score === null)) return nothing
-    return html`<h3>${say('board.spread')}</h3>
+    return html`<div>
+      <h3>${say('board.spread')}</h3>
       <p class="note">${say('board.spreadIs')}</p>
-      ${scoreSpreads(lines)}`
+      ${scoreSpreads(lines)}
+    </div>`
   }
 
   #filter(learners: readonly LearnerDigest[], keys: readonly string[]) {
@@ -261,12 +260,17 @@ export class BoardView extends SessionElement {
     const entry = this.#board.state.roll.lessons.get(key)
     if (entry?.own === true) return say('board.ownLesson', { title: entry.title })
     const title = this.#knownLesson(key)?.title ?? entry?.title ?? key
-    return this.#isOfCourse(key) ? say('board.courseLesson', { number: this.#numberOf(key), title }) : title
+    return this.#isOfCourse(key) ? say('board.courseLesson', { number: course.lessons.indexOf(key) + 1, title }) : title
   }
 
-  /** As the course numbers it; others go by their id. */
-  #numberOf(key: string): string {
-    return this.#isOfCourse(key) ? String(course.lessons.indexOf(key) + 1) : key
+  /** Lessons of the course by their numbers, those in a row as first and last. */
+  #sayLeft(keys: readonly string[]): string {
+    const numbers = keys.filter((key) => this.#isOfCourse(key)).map((key) => course.lessons.indexOf(key) + 1)
+    const runs = runsOf(numbers).map(([first, last]) => {
+      if (first === last) return String(first)
+      return last === first + 1 ? `${first}, ${last}` : say('board.fromTo', { first, last })
+    })
+    return [...runs, ...keys.filter((key) => !this.#isOfCourse(key)).map((key) => this.#titleOf(key))].join(', ')
   }
 
   #knownLesson(key: string) {

@@ -1,5 +1,5 @@
 /** The fault drills of a class: how often each cause was found, and what it was taken for. */
-import { LitElement, css, html } from 'lit'
+import { LitElement, html, nothing } from 'lit'
 import type { CauseCount } from '../../class/count-drills.ts'
 import { causesTable, confusionTable } from '../../report/class-tables.ts'
 import { say } from '../say.ts'
@@ -9,17 +9,7 @@ import './class-table.ts'
 
 export class CausePanel extends LitElement {
   static override properties = { causes: { attribute: false } }
-  static override styles = [
-    sharedStyles,
-    boardStyles,
-    css`
-      :host {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: 8px;
-      }
-    `,
-  ]
+  static override styles = [sharedStyles, boardStyles]
 
   declare causes: readonly CauseCount[]
 
@@ -29,27 +19,31 @@ export class CausePanel extends LitElement {
       return html`<h3>${say('board.causes')}</h3>
         <p>${say('board.noDrills')}</p>`
     const confusion = confusionTable(causes, say)
-    return html`
-      <h3>${say('board.causes')}</h3>
-      <p class="note">${say('board.causesAre')}</p>
-      <tack-class-table
-        .label=${say('board.causes')}
-        .file=${'tackstair-causes'}
-        .table=${causesTable(causes, say)}
-        .bars=${[2, 3]}
-      ></tack-class-table>
+    return html`<div class="beside">
+      <div>
+        <h3>${say('board.causes')}</h3>
+        <p class="note">${say('board.causesAre')}</p>
+        <tack-class-table
+          .label=${say('board.causes')}
+          .file=${'tackstair-causes'}
+          .table=${causesTable(causes, say)}
+          .bars=${[2, 3]}
+        ></tack-class-table>
+      </div>
       ${
         confusion.rows.length === 0
-          ? ''
-          : html`<h3>${say('board.confusion')}</h3>
+          ? nothing
+          : html`<div>
+              <h3>${say('board.confusion')}</h3>
               <p class="note">${say('board.confusionIs')}</p>
               <tack-class-table
                 .label=${say('board.confusion')}
                 .file=${'tackstair-confusion'}
                 .table=${confusion}
-              ></tack-class-table>`
+              ></tack-class-table>
+            </div>`
       }
-    `
+    </div>`
   }
 }
 

@@ -44,6 +44,7 @@ export class ClassTable extends LitElement {
       }
       th button {
         min-height: 28px;
+        margin: 0 -4px;
         padding: 0 4px;
         border: 0;
         background: none;
@@ -53,7 +54,14 @@ export class ClassTable extends LitElement {
       tbody th {
         font-weight: 600;
       }
-      td {
+      .row {
+        margin-top: 8px;
+      }
+      tbody th {
+        min-width: 150px;
+      }
+      .words {
+        min-width: 110px;
         max-width: 46ch;
         overflow-wrap: anywhere;
       }
@@ -118,7 +126,7 @@ export class ClassTable extends LitElement {
                   ${row.map((cell, column) =>
                     column === 0
                       ? html`<th scope="row">${cell}</th>`
-                      : html`<td class=${typeof cell === 'number' ? 'number' : ''}>${this.#cell(cell, column)}</td>`,
+                      : html`<td class=${this.#classOf(cell)}>${this.#cell(cell, column)}</td>`,
                   )}
                 </tr>`,
             )}
@@ -154,6 +162,10 @@ export class ClassTable extends LitElement {
         <span aria-hidden="true">${sort ? (sort.down ? '▼' : '▲') : ''}</span>
       </button>
     </th>`
+  }
+
+  #classOf(cell: Table['rows'][number][number]): string {
+    return typeof cell === 'number' ? 'number' : cell ? 'words' : ''
   }
 
   #cell(cell: Table['rows'][number][number], column: number) {

@@ -93,6 +93,7 @@ export const board = {
   'board.made': 'Handed in as of',
   'board.nameless': 'No name ({id})',
   'board.namesake': '{name} ({id})',
+  'board.fromTo': '{first} to {last}',
   'board.leftIs': 'Still to do: numbers of the lessons as the course has them.',
 
   'board.again':
