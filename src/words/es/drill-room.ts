@@ -112,7 +112,7 @@ export const drillRoom: Translated<typeof english> = {
   'room.remedies.told': 'Sin calcular: {cost}',
 
   'room.record.about':
-    'Una línea por cada caso en el que nombraste una causa. La práctica se guía por la primera respuesta; no se dan puntos ni se mide el tiempo.',
+    'Una línea por cada caso en el que nombraste una causa. La práctica se guía por la primera respuesta; no se dan puntos. El tiempo que le dedicas se anota solo para tu archivo de resultados.',
   'room.record.none': 'Nada todavía.',
   'room.record.notKept': 'Este navegador no guarda nada de esta página: el registro dura hasta que la cierres.',
   'room.record.kept': 'Se guarda solo en este navegador.',

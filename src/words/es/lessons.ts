@@ -99,7 +99,6 @@ export const lessons: Translated<typeof english> = {
   'lessons.hintsUsed': 'Pistas mostradas',
   'lessons.misread': 'Una predicción fallida no es nada malo: para eso está el banco.',
   'lessons.name': 'Nombre, si lo quieres en la hoja',
-  'lessons.nameStays': 'No sale de este ordenador.',
   'lessons.namedResult': 'Nombre: {name}',
   'lessons.dateResult': 'Fecha: {date}',
   'lessons.resultLine': '{label}: {value}',
