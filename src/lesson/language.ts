@@ -1,12 +1,13 @@
 /** The glossary a lesson is held to: that of its language, and the terms it brings along. */
 import * as v from 'valibot'
 import type { GlossaryTerm } from '../words/glossary-term.ts'
-import { glossary } from '../words/en/glossary.ts'
+import { glossary as english } from '../words/en/glossary.ts'
+import { glossary as spanish } from '../words/es/glossary.ts'
 import { fields, id, listOf, shown, text } from './field.ts'
 
 export type Glossary = Readonly<Record<string, GlossaryTerm>>
 
-const glossaries: Readonly<Record<string, Glossary>> = { en: glossary }
+const glossaries: Readonly<Record<string, Glossary>> = { en: english, es: spanish }
 const none: Glossary = {}
 
 const languageRule = 'allowed are tags such as en, es or pt-BR'

@@ -3,7 +3,7 @@ import { css, html, nothing } from 'lit'
 import { processNames, usualInk } from '../press/presets.ts'
 import { inkCount } from '../press/ranges.ts'
 import { spotInks } from '../session/spot-inks.ts'
-import { say } from './say.ts'
+import { say, sayName } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 
@@ -35,7 +35,7 @@ export class AddInk extends SessionElement {
     return html`<div class="add">
       <label class="unseen" for="ink">${say('bench.addInkLabel')}</label>
       <select id="ink">
-        ${free.map((ink) => html`<option value=${ink.name}>${ink.name}</option>`)}
+        ${free.map((ink) => html`<option value=${ink.name}>${sayName(ink.name)}</option>`)}
       </select>
       <button type="button" @click=${this.#add}>${say('bench.addInk')}</button>
     </div>`

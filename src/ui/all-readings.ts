@@ -4,7 +4,7 @@ import { liftedShares } from '../press/readings.ts'
 import { toShown } from '../session/measures.ts'
 import { inkDensity } from '../session/unit-names.ts'
 import './film-table.ts'
-import { say, sayNumber, sayPercent } from './say.ts'
+import { say, sayName, sayNumber, sayPercent } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 import { tableStyles } from './table-styles.ts'
@@ -62,7 +62,7 @@ export class AllReadings extends SessionElement {
         ${names.slice(1).map(
           (name, row) =>
             html`<tr>
-              <th scope="row">${name}</th>
+              <th scope="row">${sayName(name)}</th>
               ${names.slice(0, -1).map((_, earlier) => cell(row + 1, earlier))}
             </tr>`,
         )}
@@ -92,7 +92,7 @@ export class AllReadings extends SessionElement {
         ${this.#names.map(
           (name, ink) =>
             html`<tr>
-              <th scope="row">${name}</th>
+              <th scope="row">${sayName(name)}</th>
               <td>${shown(readings.films[patch][ink])}</td>
               ${this.knows('bare-paper') ? html`<td>${shown(readings.onBare[ink])}</td>` : nothing}
               ${

@@ -12,7 +12,7 @@ import { CarryEvent, dragStarts } from './carry.ts'
 import './ink-details.ts'
 import { inkRowStyles } from './ink-row-styles.ts'
 import './number-field.ts'
-import { say } from './say.ts'
+import { say, sayName } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 
@@ -74,7 +74,7 @@ export class InkRow extends SessionElement {
         >
           <span class="number">${this.place + 1}</span>
           <span class="swatch"></span>
-          <span class="name">${name}</span>
+          <span class="name">${sayName(name)}</span>
         </button>
         ${
           this.knows('tack', 'tack-number')

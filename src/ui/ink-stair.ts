@@ -5,7 +5,7 @@
 import { LitElement, css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { CarryEvent, dragStarts } from './carry.ts'
-import { say, sayNumber } from './say.ts'
+import { say, sayName, sayNumber } from './say.ts'
 import { sharedStyles } from './shared-styles.ts'
 
 export interface Tread {
@@ -146,7 +146,7 @@ export class InkStair extends LitElement {
           ]
           return html`<div
             class=${classes.filter(Boolean).join(' ')}
-            title=${tread.name}
+            title=${sayName(tread.name)}
             @pointerdown=${(event: PointerEvent) => this.#down(event, tread.unit)}
           >
             ${rise > 0 ? html`<span class="rise"></span>` : nothing}

@@ -22,8 +22,11 @@ export interface Language {
 const loaders: Readonly<Record<string, () => Promise<Language>>> = {
   en: () => Promise.resolve(atFirst),
   es: async () => {
-    const [{ es }] = await Promise.all([import('../words/es.ts')])
-    return { tag: 'es', direction: 'ltr', words: es, glossary }
+    const [{ es }, { glossary: terms }] = await Promise.all([
+      import('../words/es.ts'),
+      import('../words/es/glossary.ts'),
+    ])
+    return { tag: 'es', direction: 'ltr', words: es, glossary: terms }
   },
 }
 

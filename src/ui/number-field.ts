@@ -3,9 +3,8 @@
  * nothing; Escape brings back the value in force. Arrow up and down go one step.
  */
 import { LitElement, css, html, nothing } from 'lit'
-import { say, sayNumber } from './say.ts'
+import { readTyped, say, sayNumber } from './say.ts'
 import { sharedStyles } from './shared-styles.ts'
-import { readNumber } from './read-number.ts'
 
 export class NumberField extends LitElement {
   static override properties = {
@@ -172,7 +171,7 @@ export class NumberField extends LitElement {
 
   #take(): void {
     const typed = this.#input.value.trim()
-    const value = readNumber(typed)
+    const value = readTyped(typed)
     if (typed === '' && this.placeholder !== '') this.#offer(null)
     else if (value === null) this.#refuse(say('bench.notANumber', { given: typed.slice(0, 20), ...this.#allowed }))
     // An entry that shows the same as the value in force is that value.
@@ -210,7 +209,7 @@ export class NumberField extends LitElement {
     }
     if (event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return
     event.preventDefault()
-    const from = readNumber(this.#input.value) ?? this.value ?? this.least
+    const from = readTyped(this.#input.value) ?? this.value ?? this.least
     const next = from + (event.key === 'ArrowUp' ? this.step : -this.step)
     this.#input.value = this.#written(Math.min(this.most, Math.max(this.least, next)))
     this.#take()

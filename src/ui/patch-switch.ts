@@ -1,7 +1,7 @@
 /** Which inks print in the patch looked at: one button for each, pressed where it prints. */
 import { css, html } from 'lit'
 import { inkLetters } from '../session/letters.ts'
-import { say } from './say.ts'
+import { say, sayName } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 
@@ -37,7 +37,7 @@ export class PatchSwitch extends SessionElement {
           aria-pressed=${prints}
           ?disabled=${this.isClosed('patch')}
           aria-label=${say('bench.printsInPatch', { name })}
-          title=${name}
+          title=${sayName(name)}
           @click=${() => this.#show(name, !prints)}
         >
           ${letters[unit]}

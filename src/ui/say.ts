@@ -1,13 +1,16 @@
 /** Turns a message of the catalogue and its values into words of the page's language. */
-import { IntlMessageFormat } from 'intl-messageformat'
 import type { MessageKey } from './language.ts'
 import { language, onLanguage } from './language.ts'
+import type { Message, MessageValues } from './message.ts'
+import { readMessage } from './message.ts'
+import { readNumber } from './read-number.ts'
+import type { NumberWriter } from './write-number.ts'
+import { decimalSign, numberWriter } from './write-number.ts'
 
 export type { MessageKey } from './language.ts'
-type MessageValues = Record<string, string | number>
 
-const formats = new Map<string, IntlMessageFormat>()
-const numberFormats = new Map<string, Intl.NumberFormat>()
+const formats = new Map<string, Message>()
+const numberFormats = new Map<string, NumberWriter>()
 let lists: Intl.ListFormat | undefined
 
 onLanguage(() => {
@@ -20,10 +23,17 @@ export function say(key: MessageKey, values: MessageValues = {}): string {
   let format = formats.get(key)
   if (!format) {
     const { tag, words } = language()
-    format = new IntlMessageFormat(words[key], tag)
+    format = readMessage(words[key], tag, sayName)
     formats.set(key, format)
   }
-  return String(format.format<string>(values))
+  return format.fill(values)
+}
+
+/** A name that the program gave, in the page's language; one that a person gave stays as it is. */
+export function sayName(name: string): string {
+  const { words } = language()
+  const key = `name.${name}`
+  return Object.hasOwn(words, key) ? words[key as MessageKey] : name
 }
 
 /** A number with at least and at most so many decimals, as the page's language writes it. */
@@ -31,7 +41,7 @@ export function sayNumber(value: number, leastDecimals: number, mostDecimals = l
   const key = `${leastDecimals} ${mostDecimals}`
   let format = numberFormats.get(key)
   if (!format) {
-    format = new Intl.NumberFormat(language().tag, {
+    format = numberWriter(language().tag, {
       minimumFractionDigits: leastDecimals,
       maximumFractionDigits: mostDecimals,
       signDisplay: 'negative',
@@ -45,6 +55,11 @@ export function sayNumber(value: number, leastDecimals: number, mostDecimals = l
 export function sayList(words: readonly string[]): string {
   lists ??= new Intl.ListFormat(language().tag, { type: 'conjunction' })
   return lists.format(words)
+}
+
+/** Reads a number as somebody types it in the page's language; null when it is none. */
+export function readTyped(typed: string): number | null {
+  return readNumber(typed, decimalSign(language().tag))
 }
 
 /** A share of 1 as whole percent, more exactly where it is small: "86 %", "0.04 %". */

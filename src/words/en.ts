@@ -14,6 +14,7 @@ import { lesson } from './en/lesson.ts'
 import { lessons } from './en/lessons.ts'
 import { link } from './en/link.ts'
 import { measure } from './en/measure.ts'
+import { names } from './en/names.ts'
 import { nip } from './en/nip.ts'
 import { offline } from './en/offline.ts'
 import { orders } from './en/orders.ts'
@@ -43,6 +44,7 @@ export const en = {
   ...lessons,
   ...link,
   ...measure,
+  ...names,
   ...nip,
   ...offline,
   ...orders,

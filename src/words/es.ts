@@ -15,6 +15,7 @@ import { lesson } from './es/lesson.ts'
 import { lessons } from './es/lessons.ts'
 import { link } from './es/link.ts'
 import { measure } from './es/measure.ts'
+import { names } from './es/names.ts'
 import { nip } from './es/nip.ts'
 import { offline } from './es/offline.ts'
 import { orders } from './es/orders.ts'
@@ -45,6 +46,7 @@ export const es: Translated<typeof en> = {
   ...lessons,
   ...link,
   ...measure,
+  ...names,
   ...nip,
   ...offline,
   ...orders,

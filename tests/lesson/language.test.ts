@@ -4,27 +4,27 @@ import { checkLesson } from '../../src/lesson/check-lesson.ts'
 import { glossaryFor, glossaryIn } from '../../src/lesson/language.ts'
 import { changed, placeIn } from './sound-lesson.ts'
 
-const spanish = changed('language: en', 'language: es')
+const italian = changed('language: en', 'language: it')
   .replace('assumes: [overprint, ink-film]\n', '')
   .replace(
     'objectives:',
-    'glossary:\n  - { id: tack, term: tiro, forms: [tiros], sentence: Lo que una tinta resiste. }\nobjectives:',
+    'glossary:\n  - { id: tack, term: tiro, forms: [tiri], sentence: Quanto un inchiostro resiste. }\nobjectives:',
   )
   .replace('**tack**', '**tiro**')
 
 test('own terms are explained and used like any other', () => {
-  expect(checkLesson(spanish, { everyday: [] }).problems).toEqual([])
+  expect(checkLesson(italian, { everyday: [] }).problems).toEqual([])
 })
 
 test('own terms are not used before they are explained', () => {
-  const text = spanish.replace('How strongly', 'Los tiros: how strongly')
+  const text = italian.replace('How strongly', 'I tiri: how strongly')
   expect(checkLesson(text, { everyday: [] }).problems).toEqual([
-    { ...placeIn(text, 'tiros: how'), message: expect.stringMatching(/"tiros" \(tack\) is used before/) as string },
+    { ...placeIn(text, 'tiri: how'), message: expect.stringMatching(/"tiri" \(tack\) is used before/) as string },
   ])
 })
 
 test('without a glossary the terms are unknown', () => {
-  const text = changed('language: en', 'language: es')
+  const text = changed('language: en', 'language: it')
   const { problems } = checkLesson(text, { everyday: [] })
   const expected = ['overprint', 'ink-film', 'tack', 'tack'].map((term) => `${term} is no term of the glossary`)
   expect(problems.map(({ message }) => message)).toEqual(expected)

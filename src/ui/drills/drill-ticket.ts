@@ -3,7 +3,7 @@ import type { PropertyDeclarations } from 'lit'
 import { LitElement, html } from 'lit'
 import type { Drill } from '../../drill/drill.ts'
 import { oilViscosity, pickResistance } from '../../physics/pick-test.ts'
-import { say, sayNumber } from '../say.ts'
+import { say, sayName, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
 import { drillStyles } from './drill-styles.ts'
@@ -34,7 +34,7 @@ export class DrillTicket extends LitElement {
             ({ name, tack, film }, unit) =>
               html`<tr>
                 <td>${unit + 1}</td>
-                <th scope="row">${name}</th>
+                <th scope="row">${sayName(name)}</th>
                 <td>${sayNumber(tack, 0, 1)}</td>
                 <td>${sayNumber(film, 1)}</td>
               </tr>`,

@@ -5,7 +5,7 @@ import type { QuantityName } from '../../drill/evidence.ts'
 import type { Observation } from '../../drill/observe.ts'
 import { quantitySaid } from '../../drill/said.ts'
 import { unitsIn } from '../../press/patches.ts'
-import { say, sayNumber, sayPercent } from '../say.ts'
+import { say, sayName, sayNumber, sayPercent } from '../say.ts'
 import { patchWords } from '../strip/told.ts'
 import { saySaid } from './drill-element.ts'
 
@@ -67,7 +67,7 @@ function cell(observation: Observation) {
 function placeWords({ ticket }: Drill, { quantity: { patch, unit } }: Observation): string {
   const names = ticket.inks.map(({ name }) => name)
   if (patch !== undefined) return patchWords(unitsIn(patch, names.length), names)
-  return unit === undefined ? say('room.job') : names[unit]
+  return unit === undefined ? say('room.job') : sayName(names[unit])
 }
 
 function written(name: QuantityName, value: number): string {

@@ -5,7 +5,7 @@ import type { RemedyName, Trial } from '../../press/remedies.ts'
 import { remedies, remedyNames, tryRemedy } from '../../press/remedies.ts'
 import type { SetUp } from '../../press/setup.ts'
 import { writeSetUp } from '../../session/write-setup.ts'
-import { say } from '../say.ts'
+import { say, sayName } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
@@ -64,7 +64,9 @@ export class RemediesPanel extends SessionElement {
         >${say('room.remedies.unit')}
         <select @change=${(event: Event) => (this._unit = Number((event.target as HTMLSelectElement).value))}>
           ${inks.map(({ name }, unit) =>
-            unit === 0 ? nothing : html`<option value=${unit} ?selected=${unit === this.#unit}>${name}</option>`,
+            unit === 0
+              ? nothing
+              : html`<option value=${unit} ?selected=${unit === this.#unit}>${sayName(name)}</option>`,
           )}
         </select>
       </label>

@@ -22,7 +22,7 @@ import type { ChooseEvent } from '../choice.ts'
 import '../choice.ts'
 import { linkedText } from '../linked-text.ts'
 import '../number-field.ts'
-import { say, sayNumber } from '../say.ts'
+import { say, sayName, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
 import type { MarkEvent } from './pick-strip.ts'
@@ -98,7 +98,7 @@ export class PickRig extends RigElement {
             ${[onPress, ...paperNames].map(
               (name) =>
                 html`<option value=${name} ?selected=${name === this._paper}>
-                  ${name === onPress ? say('rig.pick.own', { name: own.name }) : name}
+                  ${name === onPress ? say('rig.pick.own', { name: own.name }) : sayName(name)}
                 </option>`,
             )}
           </select>

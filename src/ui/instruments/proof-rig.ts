@@ -6,7 +6,7 @@ import type { Proof } from '../../press/proof.ts'
 import { proofRanges } from '../../press/proof.ts'
 import { linkedText } from '../linked-text.ts'
 import '../number-field.ts'
-import { say } from '../say.ts'
+import { say, sayName } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import type { PrintedProof } from './proof-result.ts'
 import { printed, weighedOnce } from './proof-result.ts'
@@ -124,7 +124,8 @@ export class ProofRig extends RigElement {
           }}
         >
           ${inks.map(
-            ({ name }, unit) => html`<option value=${unit} ?selected=${unit === this._inks[at]}>${name}</option>`,
+            ({ name }, unit) =>
+              html`<option value=${unit} ?selected=${unit === this._inks[at]}>${sayName(name)}</option>`,
           )}
         </select>
       </label>

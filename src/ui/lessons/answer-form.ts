@@ -6,8 +6,7 @@ import type { Question } from '../../lesson/expectation.ts'
 import type { Answer, PredictStep } from '../../lesson/step.ts'
 import { plainLine } from '../../lesson/prose.ts'
 import { moved } from '../../session/order.ts'
-import { readNumber } from '../read-number.ts'
-import { say } from '../say.ts'
+import { readTyped, say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { lessonStyles } from './lesson-styles.ts'
 import { proseLine } from './prose-view.ts'
@@ -266,8 +265,8 @@ export class AnswerForm extends LitElement {
         return { sequence: [...this._order] }
       case 'number': {
         const typed = textOf(form.get('number'))
-        const enter = readNumber(typed)
-        return enter === null ? say('lessons.numberFirst', { given: `“${typed.slice(0, 20)}”` }) : { enter }
+        const enter = readTyped(typed)
+        return enter === null ? say('lessons.numberFirst', { given: typed.slice(0, 20) }) : { enter }
       }
       case 'diagnosis': {
         const because = form.getAll('because').map(textOf)

@@ -12,7 +12,7 @@ import type { Step } from '../../lesson/step.ts'
 import { plainLine } from '../../lesson/prose.ts'
 import { say } from '../say.ts'
 import { proseView } from './prose-view.ts'
-import { shownUnit } from './shown-unit.ts'
+import { inWords } from './reading-words.ts'
 
 /** A step that was handed in and not met, with the bench as it was then. */
 export interface Missed {
@@ -66,17 +66,15 @@ function missedView({ verdict, bench }: Missed, glossary: Glossary) {
   // "Not yet" says all there is to say of a wrong answer.
   const findings = verdict.findings
     .filter(({ met }) => !met)
-    .map((finding) => sayFinding(finding, bench))
+    .map((finding) => ({ ...sayFinding(finding, bench), expectation: finding.expectation }))
     .filter(({ message }) => message !== 'lesson.answer')
   return html`<div class="set-off told">
     <p><strong>${say('lessons.notYet')}</strong></p>
-    ${findings.map(({ message, values }) => html`<p>${capitalised(say(message, inShownUnits(values)))}</p>`)}
+    ${findings.map(
+      ({ message, values, expectation }) => html`<p>${capitalised(say(message, inWords(values, expectation)))}</p>`,
+    )}
     ${verdict.feedback.map((words) => proseView(words, glossary))}
   </div>`
-}
-
-function inShownUnits(values: Record<string, string | number>): Record<string, string | number> {
-  return typeof values['unit'] === 'string' ? { ...values, unit: shownUnit(values['unit']) } : values
 }
 
 /** A sentence may begin with the name of a reading. */

@@ -1,7 +1,8 @@
 /** What an author can take off the bench as it stands: readings of its inks, with the tolerance usual for each. */
 import type { Bench } from '../../lesson/bench.ts'
 import type { ReadingRef } from '../../lesson/reading.ts'
-import { nameOfReading, read, readings } from '../../lesson/reading.ts'
+import { read, readings } from '../../lesson/reading.ts'
+import { sayReading } from './reading-words.ts'
 
 interface ReadingToTake {
   reading: ReadingRef
@@ -29,5 +30,5 @@ export function readingsToTake(bench: Bench): ReadingToTake[] {
   ]
   return all
     .filter((reading) => typeof read(bench, reading) === 'number')
-    .map((reading) => ({ reading, name: nameOfReading(reading), unit: readings[reading.what].unit }))
+    .map((reading) => ({ reading, name: sayReading(reading), unit: readings[reading.what].unit }))
 }

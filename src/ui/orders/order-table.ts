@@ -3,7 +3,7 @@ import type { PropertyValues } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { Ink } from '../../press/setup.ts'
 import type { OrderList, Weighed } from '../../session/order-list.ts'
-import { say, sayNumber } from '../say.ts'
+import { say, sayName, sayNumber } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
@@ -127,7 +127,7 @@ export class OrderTable extends SessionElement {
         >${say('orders.filter')}
         <select @change=${(event: Event) => (this._ink = (event.target as HTMLSelectElement).value || null)}>
           <option value="" ?selected=${this._ink === null}>${say('orders.anyInk')}</option>
-          ${this.inks.map(({ name }) => html`<option value=${name} ?selected=${this._ink === name}>${name}</option>`)}
+          ${this.inks.map(({ name }) => html`<option value=${name} ?selected=${this._ink === name}>${sayName(name)}</option>`)}
         </select>
       </label>
       <label

@@ -1,12 +1,12 @@
 /** How an order of inks is named and drawn, and how shares are written in a table whose heading has the unit. */
 import type { Ink } from '../../press/setup.ts'
 import { inkLetters } from '../../session/letters.ts'
-import { sayNumber } from '../say.ts'
+import { sayName, sayNumber } from '../say.ts'
 import type { MiniTread } from './mini-stair.ts'
 
 /** "black, cyan, magenta, yellow", from places in `inks`. */
 export function orderNames(order: readonly number[], inks: readonly Ink[]): string {
-  return order.map((place) => inks[place].name).join(', ')
+  return order.map((place) => sayName(inks[place].name)).join(', ')
 }
 
 /** The order's treads; `colours` by place. */
@@ -30,6 +30,5 @@ export function inPercent(share: number): string {
 /** "+1.2" or "−0.3". */
 export function signed(value: number, decimals: number): string {
   const text = sayNumber(Math.abs(value), decimals)
-  const isNothing = Number(text.replaceAll(',', '')) === 0
-  return isNothing ? text : `${value < 0 ? '−' : '+'}${text}`
+  return Number(Math.abs(value).toFixed(decimals)) === 0 ? text : `${value < 0 ? '−' : '+'}${text}`
 }

@@ -6,7 +6,7 @@ import { LitElement, css, html, svg } from 'lit'
 import type { PositionScores } from '../../press/order-positions.ts'
 import type { Ink } from '../../press/setup.ts'
 import { inkLetters } from '../../session/letters.ts'
-import { say, sayNumber } from '../say.ts'
+import { say, sayName, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
 import { signed } from './order-words.ts'
@@ -172,7 +172,7 @@ export class PositionPicture extends LitElement {
         ${this.positions.mean.map(
           (ofInk, ink) =>
             html`<tr>
-              <th scope="row">${this.inks[ink].name}</th>
+              <th scope="row">${sayName(this.inks[ink].name)}</th>
               ${ofInk.map((score) => html`<td>${signed(score - mean, 1)}</td>`)}
             </tr>`,
         )}

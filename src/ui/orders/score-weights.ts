@@ -4,7 +4,7 @@ import { aimedColours } from '../../measure/order-colours.ts'
 import type { OrderTerms } from '../../press/order-score.ts'
 import { allPairs, termNames, usualWeights } from '../../press/order-score.ts'
 import '../number-field.ts'
-import { say } from '../say.ts'
+import { say, sayName } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { ordersStyles } from './orders-styles.ts'
 import { RankingElement } from './ranking-element.ts'
@@ -73,7 +73,7 @@ export class ScoreWeights extends RankingElement {
               .checked=${counts}
               ?disabled=${counts && chosen?.length === 1}
               @change=${() => this.#toggle(names, pairs)}
-            />${names.join(' + ')}</label
+            />${names.map(sayName).join(' + ')}</label
           >`
         })}
       </div>

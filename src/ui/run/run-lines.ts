@@ -4,7 +4,7 @@ import { aimedColours } from '../../measure/order-colours.ts'
 import { pairs } from '../../press/readings.ts'
 import type { RunRow } from '../../measure/run-rows.ts'
 import type { PrintedRun } from '../../session/run-desk.ts'
-import { say } from '../say.ts'
+import { say, sayName } from '../say.ts'
 
 export interface RunLine {
   label: string
@@ -66,7 +66,7 @@ export function patchesOf(setUp: PrintedRun['setUp']): AimedPatch[] {
 }
 
 export function patchName({ inks }: AimedPatch, setUp: PrintedRun['setUp']): string {
-  return inks.map((ink) => setUp.inks[ink].name).join(' + ')
+  return inks.map((ink) => sayName(setUp.inks[ink].name)).join(' + ')
 }
 
 function mean(values: readonly number[]): number {

@@ -9,7 +9,7 @@ import { linkedText } from '../linked-text.ts'
 import '../number-field.ts'
 import { ordersStyles } from '../orders/orders-styles.ts'
 import { dressWanted } from '../dress.ts'
-import { say, sayNumber } from '../say.ts'
+import { say, sayName, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import type { MarkEvent } from './run-chart.ts'
 import './run-chart.ts'
@@ -219,7 +219,7 @@ export class RunView extends RunElement {
           >${say('run.laterInk')}
           <select @change=${(event: Event) => (this._later = Number((event.target as HTMLSelectElement).value))}>
             ${inks.map(({ name }, unit) =>
-              unit === 0 ? nothing : html`<option value=${unit} ?selected=${unit === later}>${name}</option>`,
+              unit === 0 ? nothing : html`<option value=${unit} ?selected=${unit === later}>${sayName(name)}</option>`,
             )}
           </select></label
         >`,

@@ -10,7 +10,7 @@ import type { DeskState } from '../../session/desk.ts'
 import type { ChooseEvent } from '../choice.ts'
 import '../choice.ts'
 import { linkedText } from '../linked-text.ts'
-import { say, sayNumber } from '../say.ts'
+import { say, sayName, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
 import { StripElement } from './strip-element.ts'
@@ -93,7 +93,7 @@ export class Densitometer extends StripElement {
           ${inkNames.map(
             (name, unit) =>
               html`<tr>
-                <th scope="row">${name}</th>
+                <th scope="row">${sayName(name)}</th>
                 <td>${sayNumber(films[unit], 2)}</td>
               </tr>`,
           )}

@@ -4,7 +4,7 @@ import type { Shelf } from '../../measure/shelf.ts'
 import { putOnShelf } from '../../measure/shelf-change.ts'
 import { writtenPaper, writtenPress } from '../../measure/written-setup.ts'
 import { longestName } from '../../press/ranges.ts'
-import { say } from '../say.ts'
+import { say, sayName } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { nameProblem } from './shelf-name.ts'
 import { StripElement } from './strip-element.ts'
@@ -50,7 +50,7 @@ export class ShelfSaver extends StripElement {
           this.list === 'inks'
             ? html`<label
                 >${say('strip.whichInk')}<select name="ink">
-                  ${this.inkNames.map((name, unit) => html`<option value=${unit}>${name}</option>`)}
+                  ${this.inkNames.map((name, unit) => html`<option value=${unit}>${sayName(name)}</option>`)}
                 </select></label
               >`
             : nothing

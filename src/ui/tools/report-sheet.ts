@@ -3,7 +3,7 @@ import { css, html } from 'lit'
 import { addressOf } from '../../report/qr-picture.ts'
 import type { Table } from '../../report/csv.ts'
 import { inksTable, trapsTable } from '../../report/sheet-tables.ts'
-import { say, sayNumber } from '../say.ts'
+import { say, sayName, sayNumber } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
@@ -58,7 +58,7 @@ export class ReportSheet extends SessionElement {
       <p>${say('tools.reportFrom')}</p>
       <dl>
         <dt>${say('tools.reportPaper')}</dt>
-        <dd>${paper.name}</dd>
+        <dd>${sayName(paper.name)}</dd>
         <dt>${say('tools.reportPress')}</dt>
         <dd>${say('bench.pressNow', pressWords)}; ${interval}</dd>
         <dt>${say('tools.reportSheet')}</dt>
@@ -89,7 +89,7 @@ function tableView({ columns, rows }: Table) {
       ${rows.map(
         (row) =>
           html`<tr>
-            ${row.map((cell) => html`<td>${typeof cell === 'number' ? sayNumber(cell, 0, 2) : cell}</td>`)}
+            ${row.map((cell) => html`<td>${typeof cell === 'number' ? sayNumber(cell, 0, 2) : sayName(cell ?? '')}</td>`)}
           </tr>`,
       )}
     </tbody>

@@ -6,7 +6,7 @@ import type { Trial } from '../../session/saved.ts'
 import { inPercent, signed } from '../orders/order-words.ts'
 import { ordersStyles } from '../orders/orders-styles.ts'
 import type { MessageKey } from '../say.ts'
-import { say, sayNumber } from '../say.ts'
+import { say, sayName, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
 import { en } from '../../words/en.ts'
@@ -148,7 +148,7 @@ function valueWords(value: unknown): string {
     case 'boolean':
       return say(value ? 'trials.yes' : 'trials.no')
     case 'string':
-      return value === 'first' || value === 'settled' ? say(`trials.sheet.${value}`) : value
+      return value === 'first' || value === 'settled' ? say(`trials.sheet.${value}`) : sayName(value)
     default:
       return structureWords(value)
   }

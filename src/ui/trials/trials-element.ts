@@ -3,7 +3,7 @@ import type { Results } from '../../session/results.ts'
 import type { Trial } from '../../session/saved.ts'
 import type { Trials } from '../../session/trials.ts'
 import { trialsOf } from '../../session/trials.ts'
-import { say } from '../say.ts'
+import { say, sayName } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 
 /** What is read off a trial, shares of 1. */
@@ -41,7 +41,7 @@ export function readTrial({ readings, run }: Results): Record<TrialReading, numb
 }
 
 export function orderOf({ setUp }: Trial): string {
-  return setUp.inks.map(({ name }) => name).join(', ')
+  return setUp.inks.map(({ name }) => sayName(name)).join(', ')
 }
 
 export function sheetOf({ setUp: { reading } }: Trial): string {

@@ -5,6 +5,8 @@ export const lesson = {
   'lesson.atLeast':
     '{reading} reads {value, number, ::.##} {unit}. Asked for are at least {aim, number, ::.###} {unit}.',
   'lesson.atMost': '{reading} reads {value, number, ::.##} {unit}. Asked for are at most {aim, number, ::.###} {unit}.',
+  'lesson.reading':
+    '{what}{of, select, none {} other { of {of}}}{on, select, none {} other { on {on}}}{by, select, none {} other { by {by}}}{patch, select, none {} other { in the patch of {patch}}}{through, select, none {} other { through the {through} filter}}',
   'lesson.noReading': '{reading} cannot be read here: {problem}.',
   'lesson.order': 'The inks print in the order {now}. Asked for is {aim}.',
   'lesson.patch': 'The patch looked at is that of {now}. Asked for is the patch of {aim}.',

@@ -67,7 +67,7 @@ export const lessons = {
   'lessons.cameOtherwise': 'You predicted: {chosen}. The bench shows something else. Right is: {right}',
   'lessons.chooseFirst': 'Choose an answer first.',
   'lessons.chooseCause': 'Choose a cause, and tick what proves it.',
-  'lessons.numberFirst': '{given} is no number. Type the number as the bench shows it, such as 1.2.',
+  'lessons.numberFirst': '“{given}” is no number. Type the number as the bench shows it, such as 1.2.',
   'lessons.yourNumber': 'Your reading',
   'lessons.answer': 'Your answer',
   'lessons.sequence': 'Put in order, first on top',

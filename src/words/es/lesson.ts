@@ -8,6 +8,8 @@ export const lesson: Translated<typeof english> = {
   'lesson.atLeast':
     '{reading}: se lee {value, number, ::.##} {unit}. Se pide {aim, number, ::.###} {unit} como mínimo.',
   'lesson.atMost': '{reading}: se lee {value, number, ::.##} {unit}. Se pide {aim, number, ::.###} {unit} como máximo.',
+  'lesson.reading':
+    '{what}{of, select, none {} other { de {of}}}{on, select, none {} other { sobre {on}}}{by, select, none {} other { por {by}}}{patch, select, none {} other { en el parche de {patch}}}{through, select, none {} other { por el filtro {through}}}',
   'lesson.noReading': '{reading}: aquí no se puede leer: {problem}.',
   'lesson.order': 'Las tintas se imprimen en el orden {now}. Se pide {aim}.',
   'lesson.patch': 'El parche que se mira es el de {now}. Se pide el parche de {aim}.',

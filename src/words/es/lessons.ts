@@ -70,7 +70,7 @@ export const lessons: Translated<typeof english> = {
   'lessons.cameOtherwise': 'Habías predicho: {chosen}. El banco muestra otra cosa. Lo correcto es: {right}',
   'lessons.chooseFirst': 'Elige antes una respuesta.',
   'lessons.chooseCause': 'Elige una causa y marca lo que la demuestra.',
-  'lessons.numberFirst': '{given} no es un número. Escríbelo como lo muestra el banco, por ejemplo 1,2.',
+  'lessons.numberFirst': '«{given}» no es un número. Escríbelo como lo muestra el banco, por ejemplo 1,2.',
   'lessons.yourNumber': 'Tu lectura',
   'lessons.answer': 'Tu respuesta',
   'lessons.sequence': 'Ponlos en orden, el primero arriba',
