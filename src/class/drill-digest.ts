@@ -18,7 +18,7 @@ export interface DrillDigest {
   readonly active: number | null
 }
 
-export function drillDigest({ drill, first, cured, way }: DrillResult): DrillDigest {
+export function drillDigest({ drill, first, cured, way }: Omit<DrillResult, 'job'>): DrillDigest {
   const level = readDrill(drill)?.level ?? 'easy'
   // A cause counts with its unit.
   const named = way?.named.at(0)?.causes ?? []

@@ -1,11 +1,37 @@
-/** Reads what was handed in: the result file of one learner. */
-import { readResult } from '../session/read-result.ts'
+/** Reads what was handed in: the result file of one learner, or an export of statements of many, as JSON or CSV. */
+import { parsed, readResult } from '../session/read-result.ts'
 import type { BoardSaid } from '../session/read-result.ts'
-import type { Result } from '../session/result-format.ts'
+import type { HandedResult } from './roll.ts'
 
-export type Handed = { readonly results: readonly Result[] } | { readonly refused: BoardSaid }
+export type Handed = { readonly results: readonly HandedResult[] } | { readonly refused: BoardSaid }
 
-export function readHanded(text: string): Promise<Handed> {
+/** What an export begins with: a list, or the answer of a store with its list of statements. */
+const exportStart = /^\ufeff?\s*(?:\[|\{\s*"(?:statements|more)")/
+
+export async function readHanded(text: string): Promise<Handed> {
+  if (exportStart.test(text)) return ofStatements(listIn(parsed(text)))
+  if (/^\ufeff?\s*\{/.test(text)) {
+    const read = readResult(text)
+    return 'result' in read ? { results: [read.result] } : read
+  }
+  if (!/verb\.id/.test(text.slice(0, 4000))) return readRefused(text)
+  const { statementRows } = await import('./statement-table.ts')
+  return ofStatements(statementRows(text))
+}
+
+function readRefused(text: string): Handed {
   const read = readResult(text)
-  return Promise.resolve('result' in read ? { results: [read.result] } : read)
+  return 'result' in read ? { results: [read.result] } : read
+}
+
+function listIn(data: unknown): unknown[] | null {
+  if (Array.isArray(data)) return data as unknown[]
+  const { statements } = (data ?? {}) as { statements?: unknown }
+  return Array.isArray(statements) ? (statements as unknown[]) : null
+}
+
+async function ofStatements(list: readonly unknown[] | null): Promise<Handed> {
+  const { resultsOf } = await import('./statements.ts')
+  const results = list ? resultsOf(list) : []
+  return results.length > 0 ? { results } : { refused: { message: 'board.refused.statements', values: {} } }
 }

@@ -2,11 +2,15 @@
  * The learners of a class, each with the newest result handed in. A learner is who has the same id and the same name:
  * two of one name have different ids, and two at one computer have different names.
  */
-import type { LessonResult, Result } from '../session/result-format.ts'
+import type { DrillResult, LessonResult, Result } from '../session/result-format.ts'
 import type { DrillDigest } from './drill-digest.ts'
 import { drillDigest } from './drill-digest.ts'
 import type { LessonDigest } from './lesson-entry.ts'
 import { LessonEntry } from './lesson-entry.ts'
+
+/** What the board needs of a result; statements tell no more of it. */
+export type HandedDrill = Omit<DrillResult, 'job'>
+export type HandedResult = Pick<Result, 'made' | 'learner' | 'lessons'> & { readonly drills: readonly HandedDrill[] }
 
 export interface LearnerDigest {
   readonly key: string
@@ -33,7 +37,7 @@ export class Roll {
     return [...this.#learners.values()]
   }
 
-  add(result: Result, source: string): void {
+  add(result: HandedResult, source: string): void {
     const { id, name = '', group = '' } = result.learner
     const key = `${id}\n${plain(name)}`
     const before = this.#learners.get(key)

@@ -46,7 +46,8 @@ function placeOf({ path = [] }: { path?: readonly { key: unknown }[] | undefined
   }, '')
 }
 
-function parsed(text: string): unknown {
+/** Undefined where it is no JSON. */
+export function parsed(text: string): unknown {
   try {
     return JSON.parse(text.replace(/^\ufeff/, ''))
   } catch (error) {

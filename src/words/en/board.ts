@@ -6,7 +6,8 @@ export const board = {
   'board.choose': 'Choose result files',
   'board.chooseFolder': 'Choose a folder',
   'board.orDrop': 'Or drop files or a folder on this frame.',
-  'board.kinds': 'Result files (.json) as learners save them.',
+  'board.kinds':
+    'Result files (.json) as learners save them; and statements (xAPI) exported from a record store, as JSON or as CSV with the columns timestamp, actor.account.name, verb.id, object.id, result.response, result.success, result.score.scaled, result.duration.',
   'board.reading': 'Reading {read} of {all}',
   'board.cancel': 'Stop reading',
   'board.cancelled': 'Stopped after {read} of {all} files. What was read is counted.',
@@ -127,6 +128,7 @@ export const board = {
   'board.refused.version': 'There has been no such version of the result file.',
   'board.refused.newer':
     'The file is of version {version}, made by a newer version of this program; this one reads up to version {most}.',
+  'board.refused.statements': 'No statement of this program is in the file.',
   'board.refused.field': 'A value is missing or not allowed: {field}.',
 } as const
 

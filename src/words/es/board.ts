@@ -9,7 +9,8 @@ export const board: Translated<typeof english> = {
   'board.choose': 'Elegir archivos de resultados',
   'board.chooseFolder': 'Elegir una carpeta',
   'board.orDrop': 'O suelta archivos o una carpeta en este recuadro.',
-  'board.kinds': 'Archivos de resultados (.json) tal como los guardan los alumnos.',
+  'board.kinds':
+    'Archivos de resultados (.json) tal como los guardan los alumnos; y declaraciones (xAPI) exportadas de un almacén de registros, en JSON o en CSV con las columnas timestamp, actor.account.name, verb.id, object.id, result.response, result.success, result.score.scaled, result.duration.',
   'board.reading': 'Leyendo {read} de {all}',
   'board.cancel': 'Dejar de leer',
   'board.cancelled': 'Detenido tras {read} de {all} archivos. Lo leído se cuenta.',
@@ -120,5 +121,6 @@ export const board: Translated<typeof english> = {
   'board.refused.version': 'Nunca ha habido tal versión del archivo de resultados.',
   'board.refused.newer':
     'El archivo es de la versión {version}, hecho con una versión más nueva de este programa; este lee hasta la versión {most}.',
+  'board.refused.statements': 'En el archivo no hay ninguna declaración de este programa.',
   'board.refused.field': 'Falta un valor o no se admite: {field}.',
 }

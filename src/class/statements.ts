@@ -1,0 +1,116 @@
+/**
+ * Statements (xAPI) of learners, as report/learning-system/statements.ts writes them and a record store hands them out,
+ * turned into results: answers give attempts, a completed task with a score gives a finished lesson. Statements of others
+ * are left alone.
+ */
+import * as v from 'valibot'
+import type { AnswerGiven, Attempt } from '../lesson/attempt.ts'
+import { mostAttempts } from '../lesson/attempt.ts'
+import type { LessonResult, StepResult } from '../session/result-format.ts'
+import { statedDrill } from './stated-drill.ts'
+import type { Statement } from './statement.ts'
+import { secondsIn, statementSchema } from './statement.ts'
+import type { HandedResult } from './roll.ts'
+
+/** One result for each actor; those without a statement of ours give none. */
+export function resultsOf(given: readonly unknown[]): HandedResult[] {
+  const byActor = new Map<string, Statement[]>()
+  const seen = new Set<string>()
+  for (const each of given) {
+    const parsed = v.safeParse(statementSchema, each, { abortEarly: true })
+    if (!parsed.success || !/\/(answered|completed)$/.test(parsed.output.verb.id)) continue
+    const { actor, timestamp, verb, object, result } = parsed.output
+    const who = actorId(actor)
+    // A store may hand out one statement on two pages.
+    const key = JSON.stringify([who, timestamp, verb.id, object.id, result.response])
+    if (who === '' || seen.has(key)) continue
+    seen.add(key)
+    const list = byActor.get(who)
+    if (list) list.push(parsed.output)
+    else byActor.set(who, [parsed.output])
+  }
+  return [...byActor].flatMap(([id, statements]) => resultOf(id, statements) ?? [])
+}
+
+function actorId({ account, mbox }: Statement['actor']): string {
+  return (account ? `${account.homePage} ${account.name}` : mbox).trim().slice(0, 200)
+}
+
+function resultOf(id: string, unordered: readonly Statement[]): HandedResult | null {
+  const statements = [...unordered].sort((a, b) => Date.parse(a.timestamp) - Date.parse(b.timestamp))
+  const lessons = new Map<string, LessonResult>()
+  const drills = new Map<string, Statement[]>()
+  for (const statement of statements) {
+    // Ids hold single hyphens only, so that two part the lesson from the step.
+    const [task, step] = (statement.object.id.split('/').at(-1) ?? '').slice(0, 120).split('--') as [string, string?]
+    if (task === 'drill' && step !== undefined) drills.set(step, [...(drills.get(step) ?? []), statement])
+    else if (/^[a-z][a-z0-9-]{0,59}$/.test(task) && !/^drill-\d+$/.test(task)) {
+      const lesson = lessons.get(task) ?? emptyLesson(task, statement.timestamp)
+      const next = step === undefined ? completed(lesson, statement) : answered(lesson, step.slice(0, 60), statement)
+      if (next) lessons.set(task, next)
+    }
+  }
+  const stated = [...drills].flatMap(([code, answers]) => statedDrill(code, answers) ?? [])
+  if (lessons.size + stated.length === 0) return null
+  const latest = statements[statements.length - 1]
+  return {
+    made: latest.timestamp,
+    learner: { id, name: latest.actor.name.slice(0, 80) },
+    lessons: [...lessons.values()],
+    drills: stated,
+  }
+}
+
+function emptyLesson(id: string, started: string): LessonResult {
+  return { id, own: false, title: id, language: '', started, done: false, active: 0, score: null, steps: [] }
+}
+
+/** The whole package is completed too, but with no score of its own. */
+function completed(lesson: LessonResult, { result, timestamp }: Statement): LessonResult | null {
+  if (!result.score) return null
+  return { ...lesson, done: true, finished: timestamp, score: result.score.scaled }
+}
+
+function answered(lesson: LessonResult, id: string, statement: Statement): LessonResult | null {
+  const { result, object, timestamp } = statement
+  if (result.response === undefined) return null
+  const [right] = object.definition.correctResponsesPattern
+  // A prediction is not judged in its statement; the right one stands beside it.
+  const met = result.success ?? result.response === right
+  const attempt: Attempt = { at: timestamp, met, ...answerOf(statement, result.response, right) }
+  const before = lesson.steps.find((step) => step.id === id)
+  const isPrediction = result.success === undefined
+  const step: StepResult = {
+    id,
+    kind: isPrediction ? 'predict' : 'expect',
+    done: (before?.done ?? false) || met || isPrediction,
+    misses: (before?.misses ?? 0) + (met || isPrediction ? 0 : 1),
+    hints: 0,
+    attempts: [...(before?.attempts ?? []), attempt].slice(0, mostAttempts),
+  }
+  const steps = before ? lesson.steps.map((each) => (each === before ? step : each)) : [...lesson.steps, step]
+  return { ...lesson, active: lesson.active + secondsIn(result.duration), steps }
+}
+
+function answerOf({ object }: Statement, response: string, right: string | undefined): { answer?: AnswerGiven } {
+  const parts = response.split('[,]').map((part) => part.slice(0, 120))
+  switch (object.definition.interactionType) {
+    case 'choice': {
+      const cause = parts.find((part) => part.startsWith('cause-'))
+      if (cause === undefined) return { answer: { form: 'choice', chosen: parts[0] } }
+      const because = parts.filter((part) => part.startsWith('seen-')).map((part) => part.slice('seen-'.length))
+      return { answer: { form: 'diagnosis', cause: cause.slice('cause-'.length), because } }
+    }
+    case 'sequencing':
+      return { answer: { form: 'order', order: parts } }
+    case 'numeric': {
+      const entered = Number(response)
+      if (!Number.isFinite(entered)) return {}
+      const [least, most] = (right ?? '').split('[:]').map(Number)
+      const tolerance = Number.isFinite(most - least) ? (most - least) / 2 : 0
+      return { answer: { form: 'reading', entered, tolerance, unit: '' } }
+    }
+    default:
+      return {}
+  }
+}
