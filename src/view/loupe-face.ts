@@ -3,7 +3,7 @@ import { Sprite, Texture } from 'pixi.js'
 import { latest } from './latest.ts'
 import type { LoupeLayout } from './loupe-layout.ts'
 import { leftNip } from './loupe-layout.ts'
-import { cutRound, inkInCells, paintMarks } from './loupe-pixels.ts'
+import { faceImage } from './loupe-image.ts'
 import { shownPhase } from './phases.ts'
 import type { BenchPicture } from './picture.ts'
 import { darkOf } from './tone.ts'
@@ -59,13 +59,4 @@ export class LoupeFace {
     sprite.texture.source.update()
     this.shown = { before, after, edge }
   }
-}
-
-function faceImage({ cells, face, theme, paint }: BenchPicture, unit: number): ImageData {
-  const { width, height } = cells
-  const image = new ImageData(width, height)
-  if (face === 'marks') paintMarks(cells.stages[unit], { unit, width }, theme, image.data)
-  else paint(inkInCells(cells, unit), image.data)
-  cutRound(image.data, width, height)
-  return image
 }

@@ -30,7 +30,7 @@ function barsOf(picture: BenchPicture): Bar[] {
 
 export function pullBars(
   picture: BenchPicture,
-  { bars: left, barRoom, floor, letters }: SectionLayout,
+  { bars: left, barRoom, floor, letters }: Pick<SectionLayout, 'bars' | 'barRoom' | 'floor' | 'letters'>,
   phase: number,
 ): Shape[] {
   if (left === null) return []

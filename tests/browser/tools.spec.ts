@@ -247,25 +247,77 @@ test('a table has a unit in every heading and the numbers of the page', async ({
   expect(Math.round(Number(trap.replace(',', '.')))).toBe(Number(/\d+/.exec(shown ?? '')?.[0]))
 })
 
-test('a picture comes as a PNG at print size', async ({ page }) => {
-  const said = listenTo(page)
-  await openBench(page)
+/** Saves every picture that the open view offers as SVG, and checks that it is one; returns their names. */
+async function saveAll(page: Page): Promise<string[]> {
   const dialog = await openTool(page, 'File')
-  for (const [name, width] of [
-    ['Section at the nip', 2000],
-    ['Loupe', 1600],
-    ['Press line', 2000],
-  ] as const) {
+  const which = dialog.getByRole('combobox', { name: 'Picture' })
+  const names = await which.locator('option').allTextContents()
+  for (const name of names) {
+    await which.selectOption(name)
     const [download] = await Promise.all([
       page.waitForEvent('download'),
-      dialog.getByRole('button', { name, exact: true }).click(),
+      dialog.getByRole('button', { name: 'Save as SVG' }).click(),
     ])
-    const png = readFileSync(await download.path())
-    expect(png.subarray(1, 4).toString()).toBe('PNG')
-    expect(png.readUInt32BE(16)).toBe(width)
-    // A picture of one colour alone would be far smaller.
-    expect(png.length).toBeGreaterThan(20_000)
+    const seen = await page.evaluate(
+      (text) => {
+        const svg = new DOMParser().parseFromString(text, 'image/svg+xml').documentElement
+        return {
+          broken: svg.querySelector('parsererror') !== null,
+          width: svg.getAttribute('width'),
+          told: [...svg.querySelectorAll('title, desc')].every(({ textContent }) => textContent !== ''),
+          shapes: svg.querySelectorAll('path, circle, line, rect, polyline, image').length,
+          active: svg.querySelectorAll('script, foreignObject, style').length,
+          bad: /NaN|Infinity|undefined/.test(text),
+        }
+      },
+      await textOf(download),
+    )
+    expect(seen, name).toMatchObject({ broken: false, width: '170mm', told: true, active: 0, bad: false })
+    expect(seen.shapes, name).toBeGreaterThan(5)
   }
+  return names
+}
+
+test('pictures of every view come as SVG, and as PNG of the size and density asked for', async ({ page }) => {
+  const said = listenTo(page)
+  await openBench(page)
+  expect(await saveAll(page)).toEqual([
+    'Section at the nip',
+    'Loupe',
+    'Press line',
+    'Pulls at the nip',
+    'Stair of tacks',
+  ])
+  const dialog = page.getByRole('dialog')
+  await dialog.getByLabel('Width in print, mm').fill('85')
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    dialog.getByRole('button', { name: /^Save as PNG/ }).click(),
+  ])
+  const png = readFileSync(await download.path())
+  expect(png.subarray(1, 4).toString()).toBe('PNG')
+  expect(png.readUInt32BE(16)).toBe(Math.round((85 / 25.4) * 300))
+  expect(png.subarray(37, 41).toString()).toBe('pHYs')
+  expect(png.readUInt32BE(41)).toBe(11811)
+  // A picture of one colour alone would be far smaller.
+  expect(png.length).toBeGreaterThan(20_000)
+  await dialog.getByLabel('Width in print, mm').fill('5000')
+  await dialog.getByRole('button', { name: 'Save as SVG' }).click()
+  await expect(dialog.getByText('“5000” is no width')).toBeVisible()
+  await page.keyboard.press('Escape')
+
+  await page.getByRole('link', { name: 'Strip', exact: true }).click()
+  await page.locator('tack-patch-strip [data-patch]').first().waitFor()
+  expect(await saveAll(page)).toContain('Control strip')
+  await page.keyboard.press('Escape')
+  await page.getByRole('link', { name: 'Instruments', exact: true }).click()
+  await page.locator('tack-tackmeter-picture').waitFor()
+  expect((await saveAll(page)).length).toBe(3)
+  await page.keyboard.press('Escape')
+  await page.getByRole('link', { name: 'Run chart', exact: true }).click()
+  await page.getByRole('button', { name: 'Run the press' }).click()
+  await page.locator('tack-run-chart').first().waitFor()
+  expect((await saveAll(page)).length).toBe(3)
   expect(said).toEqual([])
 })
 

@@ -8,19 +8,13 @@ import { Session } from '../../session/session.ts'
 import type { BenchPicture } from '../../view/picture.ts'
 import { sectionDrawing } from '../../view/section-drawing.ts'
 import type { Shape } from '../../view/shapes.ts'
+import { anchorOf, arcOf, hex, pathOf } from '../../view/svg-shapes.ts'
+import { onPaper } from '../pictures/on-paper.ts'
 import { benchPicture } from '../bench-picture.ts'
 import { say } from '../say.ts'
 
 /** px; letters of 13 px then print at about 9 pt across a page */
 const size = { width: 620, height: 300 }
-
-const onPaper: BenchPicture['theme'] = {
-  ground: 0xffffff,
-  paper: 0xf4f1ea,
-  graphite: 0x1c1b1a,
-  line: 0xb9b2a6,
-  accent: 0x1c1b1a,
-}
 
 export function sectionFigure(bench: Bench): TemplateResult {
   const { width, height } = size
@@ -81,26 +75,4 @@ function shapeView(shape: Shape): SVGTemplateResult {
         text-anchor=${anchorOf(shape.anchor[0])}
       >${shape.text}</text>`
   }
-}
-
-function pathOf(points: readonly number[], closed: boolean): string {
-  const places = points.flatMap((x, at) => (at % 2 === 0 ? [`${round(x)} ${round(points[at + 1])}`] : []))
-  return `M${places.join('L')}${closed ? 'Z' : ''}`
-}
-
-function arcOf({ x, y, radius, from, to }: Extract<Shape, { kind: 'arc' }>): string {
-  const at = (angle: number) => `${round(x + radius * Math.cos(angle))} ${round(y + radius * Math.sin(angle))}`
-  return `M${at(from)}A${radius} ${radius} 0 ${to - from > Math.PI ? 1 : 0} 1 ${at(to)}`
-}
-
-function anchorOf(share: number): string {
-  return share === 0 ? 'start' : share === 1 ? 'end' : 'middle'
-}
-
-function hex(colour: number): string {
-  return `#${colour.toString(16).padStart(6, '0')}`
-}
-
-function round(value: number): number {
-  return Math.round(10 * value) / 10
 }

@@ -7,6 +7,9 @@ import { LitElement, css, html, nothing } from 'lit'
 import type UPlot from 'uplot'
 import type { RunRow } from '../../measure/run-rows.ts'
 import { say, sayNumber } from '../say.ts'
+import type { Drawing } from '../../view/svg-file.ts'
+import { chartForPaper } from './chart-for-paper.ts'
+import { dashes, finite, room, tenfolds } from './chart-scale.ts'
 import type { RunLine } from './run-lines.ts'
 import { drawMarks } from './run-marks.ts'
 
@@ -19,10 +22,6 @@ export class MarkEvent extends Event {
   }
 }
 
-/** px: on, off, on, off ... of each line. */
-const dashes = [[], [8, 4], [2, 3], [12, 3, 2, 3], [5, 5], [16, 4], [2, 6], [8, 3, 2, 3, 2, 3]]
-/** Powers of ten up to the longest run. */
-const tenfolds = [0, 1, 2, 3, 4, 5]
 /** px */
 const height = 220
 const letters = 13
@@ -250,6 +249,12 @@ export class RunChart extends LitElement {
       .filter(({ value }) => Number.isFinite(value))
   }
 
+  /** The same lines once more, for a file and for paper. */
+  printed(): Drawing {
+    const { rows, lines, events, marker, axis, early } = this
+    return chartForPaper({ rows, lines, events, marker, axis, early })
+  }
+
   #down(event: PointerEvent): void {
     if (event.button !== 0) return
     ;(event.currentTarget as HTMLElement).setPointerCapture(event.pointerId)
@@ -267,16 +272,6 @@ export class RunChart extends LitElement {
     const sheet = this.#sheetAt(chart.posToVal(Math.min(width, Math.max(0, clientX - left)), 'x'))
     if (Number.isFinite(sheet)) this.dispatchEvent(new MarkEvent(Math.max(1, Math.round(sheet))))
   }
-}
-
-function finite(value: number): number | null {
-  return Number.isFinite(value) ? value : null
-}
-
-/** A scale with some air above and below; never narrower than what can be told apart. */
-function room(least: number, most: number): [number, number] {
-  const span = Math.max(most - least, 0.5)
-  return [least >= 0 ? Math.max(0, least - 0.1 * span) : least - 0.1 * span, most + 0.1 * span]
 }
 
 customElements.define('tack-run-chart', RunChart)

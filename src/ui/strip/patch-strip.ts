@@ -8,6 +8,8 @@ import { inkLetters } from '../../session/letters.ts'
 import { linkedText } from '../linked-text.ts'
 import { say, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import type { Drawing } from '../../view/svg-file.ts'
+import { stripForPaper } from './strip-for-paper.ts'
 import { StripElement } from './strip-element.ts'
 import { stripStyles } from './strip-styles.ts'
 import { patchWords, told } from './told.ts'
@@ -196,6 +198,29 @@ export class PatchStrip extends StripElement {
       ...(colours.some(({ kind }) => kind === 'spot') ? [say('strip.spotReconstructed')] : []),
       ...(outside ? [say('strip.outsideMark')] : []),
     ].join(' ')
+  }
+
+  /** The patches once more, for a file and for paper. */
+  printed(): Drawing {
+    const letters = inkLetters(this.inkNames)
+    return stripForPaper(
+      this.strip.patches.map((patch) => {
+        const { units, colour } = readPatch(this.strip, patch)
+        return {
+          inks: units.length,
+          label: this.#label(units, letters),
+          colour: isRefused(colour) ? null : colour.screen.hex,
+        }
+      }),
+    )
+  }
+
+  get pictureName(): string {
+    return say('tools.picture.strip')
+  }
+
+  get summary(): string {
+    return say('tools.pictureShows.strip')
   }
 
   readonly #key = (event: KeyboardEvent): void => {

@@ -1,43 +1,127 @@
-/** The pictures of the bench as files. */
+/** The pictures of the open view as files: which one, how wide it is printed, and what stands below it. */
 import type { PropertyDeclarations } from 'lit'
-import { html } from 'lit'
-import { say } from '../say.ts'
+import { css, html } from 'lit'
+import type { ViewName } from '../../session/view-state.ts'
+import { svgFile } from '../../view/svg-file.ts'
+import { benchOffers, stairOffer } from '../pictures/bench-offers.ts'
+import type { Offer } from '../pictures/offer.ts'
+import { pngOf } from '../pictures/raster.ts'
+import { viewOffers } from '../pictures/view-offers.ts'
+import { say, sayNumber } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { openViewElement } from './open-view.ts'
 import { saveBlob } from './save-blob.ts'
-import type { PictureName } from './picture-file.ts'
-import { drawPicture, pictureNames, printSize } from './picture-file.ts'
 import { toolStyles } from './tool-styles.ts'
 
-export class PicturesPanel extends SessionElement {
-  static override properties: PropertyDeclarations = { ...SessionElement.properties, said: { state: true } }
-  static override styles = [sharedStyles, toolStyles]
+/** mm: from a stamp to the long side of a sheet of A2; a text's width on A4 to begin with */
+const widths = { least: 30, usual: 170, most: 594 }
 
+/** Views that show the bench's own pictures. */
+const withBench: readonly ViewName[] = ['bench', 'lessons', 'lecture']
+
+export class PicturesPanel extends SessionElement {
+  static override properties: PropertyDeclarations = {
+    ...SessionElement.properties,
+    chosen: { state: true },
+    said: { state: true },
+  }
+  static override styles = [
+    sharedStyles,
+    toolStyles,
+    css`
+      .field.width input {
+        width: 120px;
+      }
+      select {
+        max-width: 100%;
+      }
+    `,
+  ]
+
+  /** place of the picture among those offered */
+  declare protected chosen: number
   declare protected said: string
+
+  #offers: readonly Offer[] = []
 
   constructor() {
     super()
+    this.chosen = 0
     this.said = ''
   }
 
+  override connectedCallback(): void {
+    super.connectedCallback()
+    const { view } = this.session.look
+    const ofBench = withBench.includes(view)
+      ? benchOffers(this.session)
+      : view === 'orders'
+        ? stairOffer(this.session)
+        : []
+    const element = openViewElement()
+    this.#offers = [...ofBench, ...(element ? viewOffers(element) : [])]
+  }
+
   override render() {
+    if (this.#offers.length === 0)
+      return html`<h3>${say('tools.pictures')}</h3>
+        <p>${say('tools.picturesNone')}</p>`
     return html`
       <h3>${say('tools.pictures')}</h3>
-      <p>${say('tools.picturesHow', printSize.line)}</p>
+      <p>${say('tools.picturesHow')}</p>
+      <div class="field">
+        <label for="which">${say('tools.pictureWhich')}</label>
+        <select
+          id="which"
+          @change=${(event: Event) => (this.chosen = (event.target as HTMLSelectElement).selectedIndex)}
+        >
+          ${this.#offers.map(({ name }, place) => html`<option ?selected=${place === this.chosen}>${name}</option>`)}
+        </select>
+      </div>
+      <div class="field width">
+        <label for="width">${say('tools.pictureWidth')}</label>
+        <input id="width" type="number" min=${widths.least} max=${widths.most} value=${widths.usual} />
+      </div>
+      <div class="field">
+        <label for="caption">${say('tools.pictureCaption')}</label>
+        <input id="caption" type="text" maxlength="400" .value=${this.#setUpInWords()} />
+      </div>
       <div class="row">
-        ${pictureNames.map(
-          (name) =>
-            html`<button type="button" @click=${() => this.#save(name)}>${say(`tools.picture.${name}`)}</button>`,
-        )}
+        <button type="button" @click=${() => this.#save('svg')}>${say('tools.pictureSvg')}</button>
+        <button type="button" @click=${() => this.#save('png')}>${say('tools.picturePng')}</button>
         <span role="status">${this.said}</span>
       </div>
     `
   }
 
-  async #save(picture: PictureName): Promise<void> {
-    const name = `tackstair-${picture}.png`
+  #setUpInWords(): string {
+    const { inks, paper, press, reading } = this.session.setUp
+    return say('tools.pictureSetUp', {
+      inks: inks.map(({ name, tack }) => say('tools.pictureInk', { name, tack: sayNumber(tack, 0, 1) })).join(', '),
+      paper: paper.name,
+      speed: sayNumber(press.speed, 0, 2),
+      sheet: say('tools.reportSheetIs', { reading: typeof reading === 'string' ? reading : reading.sheet }),
+    })
+  }
+
+  #field(id: string): string {
+    return this.renderRoot.querySelector<HTMLInputElement>(`#${id}`)?.value.trim() ?? ''
+  }
+
+  async #save(form: 'svg' | 'png'): Promise<void> {
+    const width = Number(this.#field('width'))
+    if (!(width >= widths.least && width <= widths.most)) {
+      const { least, most } = widths
+      this.said = say('tools.pictureWidthWrong', { given: this.#field('width'), least, most })
+      return
+    }
+    const { name: title, description, draw } = this.#offers[this.chosen]
+    const name = `${`tackstair ${title.toLowerCase()}`.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/-$/, '')}.${form}`
     try {
-      const blob = await drawPicture(this.session, picture)
+      const lines = [this.#field('caption'), say('tools.pictureCredit')].filter(Boolean)
+      const svg = svgFile(draw(), { title, description, lines }, width)
+      const blob = form === 'svg' ? new Blob([svg], { type: 'image/svg+xml' }) : await pngOf(svg, width)
       if (!blob) throw new Error(say('tools.pictureTooLarge'))
       saveBlob(name, blob)
       this.said = say('tools.saved', { name })

@@ -116,10 +116,31 @@ export const tools = {
 
   'tools.pictures': 'Pictures to keep',
   'tools.picturesHow':
-    'Each as it is on the bench now, as a PNG file of {width, number} × {height, number} points or more.',
+    'Every picture of the part of the page that is open, drawn for white paper. SVG stays sharp at any size and keeps its words as words; PNG is for programs that take no SVG.',
+  'tools.pictureWhich': 'Picture',
+  'tools.picturesNone': 'This part of the page has no picture at the moment.',
+  'tools.pictureWidth': 'Width in print, mm',
+  'tools.pictureCaption': 'Caption below it',
+  'tools.pictureSvg': 'Save as SVG',
+  'tools.picturePng': 'Save as PNG, 300 points to the inch',
+  'tools.pictureWidthWrong': '“{given}” is no width; allowed are {least, number} to {most, number} mm.',
+  'tools.pictureSetUp': '{inks}; {paper} paper; {speed} m/s; {sheet}.',
+  'tools.pictureInk': '{name} {tack}',
+  'tools.pictureCredit': 'Computed by Tackstair, a teaching model.',
   'tools.picture.section': 'Section at the nip',
   'tools.picture.loupe': 'Loupe',
   'tools.picture.line': 'Press line',
+  'tools.picture.pulls': 'Pulls at the nip',
+  'tools.picture.stair': 'Stair of tacks',
+  'tools.picture.strip': 'Control strip',
+  'tools.pictureShows.section': 'The nip of unit {unit}, {name}, cut through: blanket, films and paper to scale.',
+  'tools.pictureShows.loupe': 'One millimetre of the sheet after unit {unit}, {name}.',
+  'tools.pictureShows.line':
+    'The press from the side with {units, plural, one {# unit} other {# units}}; the sheet is at unit {unit}, {name}.',
+  'tools.pictureShows.pulls': 'The pull that each film and the paper bear at unit {unit}, {name}, as bars.',
+  'tools.pictureShows.stair':
+    'The tacks of the {units, plural, one {ink} other {# inks}} as a stair, first unit at the left.',
+  'tools.pictureShows.strip': 'The patches of the control strip with the letters of the inks in each.',
   'tools.pictureTooLarge': 'this browser makes no picture of that size.',
   'tools.pictureFailed': 'The picture could not be drawn: {reason}',
 

@@ -1,0 +1,22 @@
+/** A picture that can be taken along as a file. */
+import type { Drawing } from '../../view/svg-file.ts'
+
+export interface Offer {
+  name: string
+  /** what it shows, for those who do not see it */
+  description: string
+  draw: () => Drawing
+}
+
+/** An element whose picture is not SVG on the page, and which draws it for paper itself. */
+export interface Printable extends Element {
+  printed: () => Drawing
+  /** what it is called, where no heading stands over it */
+  pictureName?: string
+  /** its picture's label */
+  summary: string
+}
+
+export function isPrintable(element: Element): element is Printable {
+  return 'printed' in element && typeof element.printed === 'function'
+}

@@ -1,0 +1,5 @@
+/** The element of the view that is open, below the head of the page. */
+export function openViewElement(): Element | null {
+  const page = document.querySelector('tack-page')?.shadowRoot
+  return [...(page?.children ?? [])].findLast((element) => element.shadowRoot?.querySelector('main')) ?? null
+}
