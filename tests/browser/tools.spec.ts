@@ -288,7 +288,7 @@ test('pictures of every view come as SVG, and as PNG of the size and density ask
     'Pulls at the nip',
     'Stair of tacks',
   ])
-  const dialog = page.getByRole('dialog')
+  const dialog = page.locator('tack-file-panel')
   await dialog.getByLabel('Width in print, mm').fill('85')
   const [download] = await Promise.all([
     page.waitForEvent('download'),

@@ -16,7 +16,7 @@ import type { Drawing } from '../../view/svg-file.ts'
 import { svgOfShapes, tag } from '../../view/svg-shapes.ts'
 import { benchPicture } from '../bench-picture.ts'
 import { colourNumber } from '../colour-number.ts'
-import { say, sayNumber } from '../say.ts'
+import { say, sayName, sayNumber } from '../say.ts'
 import type { Offer } from './offer.ts'
 import { onPaper } from './on-paper.ts'
 
@@ -43,7 +43,11 @@ export function benchOffers(session: Session): Offer[] {
   const { name } = setUp.inks[playback.unit]
   const offer = (picture: keyof typeof sizes, draw: (size: Size) => Drawing): Offer => ({
     name: say(`tools.picture.${picture}`),
-    description: say(`tools.pictureShows.${picture}`, { unit: playback.unit + 1, name, units: setUp.inks.length }),
+    description: say(`tools.pictureShows.${picture}`, {
+      unit: playback.unit + 1,
+      name: sayName(name),
+      units: setUp.inks.length,
+    }),
     draw: () => draw(sizes[picture]),
   })
   return [
@@ -110,7 +114,7 @@ function stair({ setUp, colours }: Session, size: Size): Drawing {
   const names = setUp.inks.map(({ name }) => name)
   const letters = inkLetters(names)
   const treads = setUp.inks.map(({ name, tack }, unit) => ({
-    name,
+    name: sayName(name),
     letter: letters[unit],
     tack,
     colour: colourNumber(colours.solids[unit]),

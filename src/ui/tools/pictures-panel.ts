@@ -7,7 +7,7 @@ import { benchOffers, stairOffer } from '../pictures/bench-offers.ts'
 import type { Offer } from '../pictures/offer.ts'
 import { pngOf } from '../pictures/raster.ts'
 import { viewOffers } from '../pictures/view-offers.ts'
-import { say, sayNumber } from '../say.ts'
+import { say, sayName, sayNumber } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { openViewElement } from './open-view.ts'
@@ -98,8 +98,10 @@ export class PicturesPanel extends SessionElement {
   #setUpInWords(): string {
     const { inks, paper, press, reading } = this.session.setUp
     return say('tools.pictureSetUp', {
-      inks: inks.map(({ name, tack }) => say('tools.pictureInk', { name, tack: sayNumber(tack, 0, 1) })).join(', '),
-      paper: paper.name,
+      inks: inks
+        .map(({ name, tack }) => say('tools.pictureInk', { name: sayName(name), tack: sayNumber(tack, 0, 1) }))
+        .join(', '),
+      paper: sayName(paper.name),
       speed: sayNumber(press.speed, 0, 2),
       sheet: say('tools.reportSheetIs', { reading: typeof reading === 'string' ? reading : reading.sheet }),
     })

@@ -86,13 +86,14 @@ export const tools: Translated<typeof english> = {
 
   'tools.save': 'Guardar todo',
   'tools.saveWhat':
-    'Un solo archivo contiene la configuración, la vista, las escenas de una clase, los ensayos, las lecturas de un pliego de muestra y tus propias tintas, papeles y máquinas.',
+    'Un solo archivo contiene la configuración, la vista, las escenas de una clase, los ensayos, las lecturas de un pliego de muestra, tus propias tintas, papeles y máquinas, y hasta dónde has llegado en las lecciones.',
   'tools.fileName': 'Nombre del archivo',
   'tools.usualName': 'configuracion',
   'tools.saveFile': 'Guardar el archivo',
   'tools.saved': 'Entregado al navegador como «{name}».',
   'tools.open': 'Abrir un archivo',
-  'tools.openHow': 'Elige un archivo, o arrástralo a la página. Ocupa el lugar de lo que hay en el banco.',
+  'tools.openHow':
+    'Elige un archivo, o arrástralo a la página. Ocupa el lugar de lo que hay en el banco; de las lecciones no se pierde nada de lo hecho aquí.',
   'tools.openChoose': 'Archivo que se abre',
   'tools.opened': '«{name}» está abierto.',
   'tools.takeBack': 'Deshacerlo',
@@ -119,10 +120,32 @@ export const tools: Translated<typeof english> = {
 
   'tools.pictures': 'Imágenes para guardar',
   'tools.picturesHow':
-    'Cada una como está ahora en el banco, en un archivo PNG de {width, number} × {height, number} puntos o más.',
+    'Todas las imágenes de la parte de la página que está abierta, dibujadas para papel blanco. En SVG son nítidas a cualquier tamaño y sus palabras siguen siendo palabras; PNG es para los programas que no admiten SVG.',
+  'tools.pictureWhich': 'Imagen',
+  'tools.picturesNone': 'Esta parte de la página no tiene ninguna imagen en este momento.',
+  'tools.pictureWidth': 'Anchura impresa, mm',
+  'tools.pictureCaption': 'Texto al pie',
+  'tools.pictureSvg': 'Guardar como SVG',
+  'tools.picturePng': 'Guardar como PNG, 300 puntos por pulgada',
+  'tools.pictureWidthWrong': '«{given}» no es una anchura; se admiten de {least, number} a {most, number} mm.',
+  'tools.pictureSetUp': '{inks}; papel {paper}; {speed} m/s; {sheet}.',
+  'tools.pictureInk': '{name} {tack}',
+  'tools.pictureCredit': 'Calculado por Tackstair, un modelo didáctico.',
   'tools.picture.section': 'Sección en la línea de contacto',
   'tools.picture.loupe': 'Cuentahílos',
   'tools.picture.line': 'Línea de la máquina',
+  'tools.picture.pulls': 'Fuerzas en la línea de contacto',
+  'tools.picture.stair': 'Escalera de tiros',
+  'tools.picture.strip': 'Tira de control',
+  'tools.pictureShows.section':
+    'La línea de contacto del cuerpo {unit}, {name}, en corte: mantilla, películas y papel a escala.',
+  'tools.pictureShows.loupe': 'Un milímetro del pliego después del cuerpo {unit}, {name}.',
+  'tools.pictureShows.line':
+    'La máquina de lado con {units, plural, one {# cuerpo} other {# cuerpos}}; el pliego está en el cuerpo {unit}, {name}.',
+  'tools.pictureShows.pulls': 'La fuerza que aguantan cada película y el papel en el cuerpo {unit}, {name}, en barras.',
+  'tools.pictureShows.stair':
+    'Los tiros de {units, plural, one {la tinta} other {las # tintas}} como escalera, el primer cuerpo a la izquierda.',
+  'tools.pictureShows.strip': 'Los parches de la tira de control con las letras de las tintas de cada uno.',
   'tools.pictureTooLarge': 'este navegador no hace imágenes de ese tamaño.',
   'tools.pictureFailed': 'No se ha podido dibujar la imagen: {reason}',
 
