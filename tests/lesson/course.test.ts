@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { checkCourse, checkInCourse, lessonFile } from '../../src/lesson/check-course.ts'
 import { controls } from '../../src/lesson/control.ts'
+import type { Lesson } from '../../src/lesson/lesson.ts'
 import { lessonSchema } from '../../src/lesson/lesson.ts'
 import { readingNames } from '../../src/lesson/reading.ts'
 import { lessonJsonSchema } from '../../src/lesson/json-schema.ts'
@@ -22,6 +23,35 @@ test('the course has at least 14 lessons, and every lesson file is in it', () =>
   const files = readdirSync(folder).filter((file) => file.endsWith('.lesson.yaml'))
   expect(course?.lessons.map(lessonFile).toSorted()).toEqual(files.toSorted())
 })
+
+describe('lessons in other languages', () => {
+  const editions = ['es'].flatMap((tag) =>
+    readdirSync(join(folder, tag)).map((file) => ({ tag, file, text: textOf(join(tag, file)) })),
+  )
+
+  test('the first five lessons are there in Spanish', () => {
+    const spanish = editions.filter(({ tag }) => tag === 'es').map(({ file }) => file)
+    expect(spanish.toSorted()).toEqual(course?.lessons.slice(0, 5).map(lessonFile).toSorted())
+  })
+
+  test.each(editions)('$tag/$file is sound, and is the same lesson in other words', ({ tag, text }) => {
+    if (!course) throw new Error('the course cannot be read')
+    const { lesson, problems: found } = checkInCourse(course, text, textOf)
+    expect(found).toEqual([])
+    const english = lessons.find(({ id }) => id === lesson?.id)
+    expect(lesson?.language).toBe(tag)
+    expect(lesson?.introduces).toEqual(english?.introduces)
+    expect(lesson?.start).toEqual(english?.start)
+    expect(lesson?.solution).toEqual(english?.solution)
+    expect(lesson?.steps.map(tasksOf)).toEqual(english?.steps.map(tasksOf))
+  })
+})
+
+/** What a step asks and proves, without its words. */
+function tasksOf({ id, kind, explains, claims, ...rest }: Lesson['steps'][number]): unknown {
+  const expect = 'expect' in rest ? rest.expect.filter((each) => !('choices' in each) && !('items' in each)) : []
+  return { id, kind, explains, claims, expect }
+}
 
 test('no term is explained in two lessons', () => {
   const introduced = lessons.flatMap((lesson) => lesson.introduces)

@@ -10,6 +10,7 @@ import type { Lesson } from '../../lesson/lesson.ts'
 import { lessonSchema } from '../../lesson/lesson.ts'
 import { readSource } from '../../lesson/source.ts'
 import { textMark } from '../../lesson/text-mark.ts'
+import { language } from '../language.ts'
 
 const texts = import.meta.glob<string>('../../../lessons/*.lesson.yaml', {
   query: '?raw',
@@ -17,21 +18,33 @@ const texts = import.meta.glob<string>('../../../lessons/*.lesson.yaml', {
   eager: true,
 })
 
+const editions = import.meta.glob<string>('../../../lessons/*/*.lesson.yaml', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+})
+
 export const course: Course = readCourse(courseText).course ?? { format: 1, title: '', everyday: [], lessons: [] }
 
-/** Text of a lesson of the course. */
+/** Text of a lesson of the course in the page's language; in English where there is no edition in it. */
 export function lessonText(id: string): string {
+  return editions[`../../../lessons/${language().tag}/${lessonFile(id)}`] ?? englishText(id)
+}
+
+function englishText(id: string): string {
   return texts[`../../../lessons/${lessonFile(id)}`]
 }
 
 const textOf: TextOf = (file) => texts[`../../../lessons/${file}`] ?? { problem: `there is no ${file}` }
 
+/** by their texts */
 const read = new Map<string, Lesson>()
 
 /** A lesson of the course; its text has been proved by the tests, so only its fields are read. */
 export function courseLesson(id: string): Lesson {
-  let lesson = read.get(id)
-  if (!lesson) read.set(id, (lesson = v.parse(lessonSchema, readSource(lessonText(id)).value)))
+  const text = lessonText(id)
+  let lesson = read.get(text)
+  if (!lesson) read.set(text, (lesson = v.parse(lessonSchema, readSource(text).value)))
   return lesson
 }
 
@@ -57,5 +70,5 @@ let mark: string | undefined
 
 /** Tells this course from one whose lessons were changed. */
 export function courseMark(): string {
-  return (mark ??= textMark([courseText, ...course.lessons.map(lessonText)]))
+  return (mark ??= textMark([courseText, ...course.lessons.map(englishText)]))
 }

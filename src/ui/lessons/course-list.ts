@@ -6,6 +6,7 @@ import { largestFile } from '../../lesson/source.ts'
 import type { Learning } from '../../session/learning.ts'
 import type { Session } from '../../session/session.ts'
 import { addressOf } from '../address.ts'
+import { language } from '../language.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { course, courseLesson } from './course-files.ts'
@@ -151,13 +152,16 @@ export class CourseList extends LitElement {
         ? say('lessons.underway', { done, steps: steps.length })
         : say('lessons.notBegun')
     return html`<li class=${current ? 'current' : ''}>
-      <p class="note">${say('lessons.number', { number: at + 1 })} · ${say('lessons.minutes', { minutes })}</p>
-      <h3>${title}</h3>
+      <p class="note">
+        ${say('lessons.number', { number: at + 1 })} · ${say('lessons.minutes', { minutes })}
+        ${lesson.language === language().tag ? nothing : say('language.only', { language: lesson.language })}
+      </p>
+      <h3 lang=${lesson.language}>${title}</h3>
       <p class="note">${state}</p>
       <progress max=${steps.length} .value=${done} aria-label=${state}></progress>
       <details>
         <summary>${say('lessons.aims')}</summary>
-        <ul class="aims">
+        <ul class="aims" lang=${lesson.language}>
           ${objectives.map((each) => html`<li>${each}</li>`)}
         </ul>
       </details>

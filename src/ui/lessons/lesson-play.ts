@@ -72,13 +72,22 @@ export class LessonPlay {
     const place = before ? before.progress : kept?.progress
     this.#progress = resume(lesson, place) ?? begin(lesson, undefined, this.#moment)
     if (!before) session.lend()
+    if (before) return
     if (kept?.bench) this.#put(kept.bench)
-    else if (!before) this.#openAsAuthor()
+    else this.#openAsAuthor()
   }
 
   /** The same place in another version of the lesson, as while it is being written; the bench stays as it is. */
   static inPlaceOf(before: LessonPlay, lesson: Lesson): LessonPlay {
     return new LessonPlay(lesson, before.#session, before.#key, null, before.#now, before)
+  }
+
+  /** The same play of the lesson in another language's edition of it; what was told of a try is told no longer. */
+  inEdition(lesson: Lesson): LessonPlay {
+    const play = new LessonPlay(lesson, this.#session, this.#key, this.#learning, this.#now, this)
+    play.#opened = this.#opened
+    play.#kept = this.#kept
+    return play
   }
 
   get progress(): Progress {

@@ -122,11 +122,11 @@ export class LessonRunner extends SessionElement {
     const place = say('lessons.step', { step: index + 1, steps: length })
     return html`
       <div>
-        <p class="kind">${lesson.title}</p>
+        <p class="kind" lang=${lesson.language}>${lesson.title}</p>
         <h2 tabindex="-1">${place}: ${say(`lessons.stepKind.${step.kind}`)}</h2>
       </div>
       <progress max=${length} .value=${index + 1} aria-label=${place}></progress>
-      <div class="prose-text">${proseView(step.text, glossary)}</div>
+      <div class="prose-text" lang=${lesson.language}>${proseView(step.text, glossary)}</div>
       ${this.#words(step, glossaryFor(lesson))} ${this.#cautions(step)} ${this.#task(step)}
       <div role="status">${this.#outcome(outcomeView(lesson, progress, step, missed, glossary))}</div>
       ${this.#hints(step, glossary)} ${this.#moves(step)}

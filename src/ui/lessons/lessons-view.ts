@@ -82,6 +82,7 @@ export class LessonsView extends SessionElement {
   }
 
   override willUpdate(changed: PropertyValues): void {
+    if (changed.has('language')) this.#turnToLanguage()
     this.dataset['screen'] = this.screen.kind
     this.toggleAttribute('data-large', this.large)
     const { screen: before, session } = this
@@ -103,7 +104,8 @@ export class LessonsView extends SessionElement {
   }
 
   override updated(changed: PropertyValues): void {
-    if (!changed.has('screen')) return
+    // Another language shows the same place, and leaves whoever chose it where they were.
+    if (!changed.has('screen') || changed.has('language')) return
     // On a phone the head of the page gives way, so that lesson and bench have the whole screen.
     this.scrollIntoView()
     if (this.screen.kind === 'lesson') {
@@ -224,6 +226,18 @@ export class LessonsView extends SessionElement {
     const { key, play } = this.screen
     const before = termsKnownBefore(key)
     this.session.lookWith({ closed: play.closed, known: before && new Set([...before, ...play.explained]) })
+  }
+
+  /** What is open of the course goes on in the edition of the language that was chosen. */
+  #turnToLanguage(): void {
+    const { screen } = this
+    const inCourse = (id: string) => course.lessons.includes(id)
+    if (screen.kind === 'handout' && inCourse(screen.lesson.id)) {
+      this.screen = { kind: 'handout', lesson: courseLesson(screen.lesson.id) }
+    }
+    if ((screen.kind !== 'lesson' && screen.kind !== 'results') || !inCourse(screen.key)) return
+    const edition = courseLesson(screen.key)
+    if (edition !== screen.play.lesson) this.screen = { ...screen, play: screen.play.inEdition(edition) }
   }
 
   /** The lesson that was open when the page was left. */

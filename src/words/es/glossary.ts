@@ -273,7 +273,7 @@ export const glossary = {
   'wet-on-wet': {
     term: 'húmedo sobre húmedo',
     forms: ['mojado sobre mojado', 'tinta húmeda', 'tintas húmedas'],
-    sentence: 'Imprimir una tinta encima de otra que no ha tenido tiempo de secar.',
+    sentence: 'Imprimir una tinta encima de otra que todavía está fresca.',
     see: 'En un parche de dos tintas, la segunda llega mientras la primera sigue húmeda.',
     related: ['trapping', 'interval', 'drying'],
   },
@@ -408,7 +408,7 @@ export const glossary = {
   'first-sheet': {
     term: 'primer pliego',
     forms: ['primeros pliegos'],
-    sentence: 'El pliego impreso antes de que ninguna tinta haya pasado de un cuerpo a otro.',
+    sentence: 'El pliego que sale antes de que ninguna tinta haya pasado de un cuerpo a otro.',
     see: 'Elige «Primer pliego» encima de la línea de la máquina.',
     related: ['settled', 'press-sheet'],
   },

@@ -5,5 +5,5 @@ import type { Translated } from '../translated.ts'
 export const language: Translated<typeof english> = {
   'language.choose': 'Idioma',
   'language.notLoaded': 'No se ha podido cargar {name}. Comprueba la conexión y vuelve a elegirlo.',
-  'language.onlyEnglish': 'solo en inglés',
+  'language.only': '· solo en {language, select, en {inglés} es {español} other {{language}}}',
 }
