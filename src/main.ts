@@ -17,8 +17,10 @@ if (lecture === null) {
   page.session = new Session()
   document.body.append(page, new OfflineNotice())
 } else {
-  const { SpeakerWindow } = await import('./ui/lecture/speaker-window.ts')
-  const speaker = new SpeakerWindow()
-  Object.assign(speaker, { lecture, now: () => Date.now() })
-  document.body.append(speaker)
+  // Not waited for: its code needs some of what stands in the same piece as this.
+  void import('./ui/lecture/speaker-window.ts').then(({ SpeakerWindow }) => {
+    const speaker = new SpeakerWindow()
+    Object.assign(speaker, { lecture, now: () => Date.now() })
+    document.body.append(speaker)
+  })
 }

@@ -51,7 +51,7 @@ export function followAddress(session: Session, hash: string): Followed {
     session.change({ kind: 'load', given: writeSetUp(link.setUp) })
   }
   if (lesson !== undefined) learningOf(session, browserStorage).open = lesson
-  session.lookWith({ hide, drill })
+  session.lookWith({ hide, drill, scene: null })
   const named = lesson === undefined ? (drill ? 'drills' : 'bench') : 'lessons'
   const done = showView(session, { ...view, view: view.view ?? named })
   return { problems, task: lesson !== undefined || drill !== null, done }

@@ -157,14 +157,14 @@ export class LecturePrepare extends LectureElement {
       this._said = say('lecture.printing')
       return
     }
-    const place = lecture.scenes.length === 0 ? 0 : this.chosen + 1
+    const place = lecture.scenes.length
     const { name } = session.scenario
     const scene: Scene = {
       name: name === null ? say('lecture.usualName', { number: place + 1 }) : say(`bench.scenario.${name}`),
       note: '',
       ...benchForScene(session),
     }
-    if (!lecture.add(scene, place)) {
+    if (!lecture.add(scene)) {
       this._said = say('lecture.full', { most: mostScenes })
       return
     }

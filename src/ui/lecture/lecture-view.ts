@@ -19,11 +19,6 @@ export class LectureView extends LectureElement {
   /** the scene being worked on */
   #chosen = 0
 
-  override disconnectedCallback(): void {
-    super.disconnectedCallback()
-    this.session.lookWith({ scene: null })
-  }
-
   override render() {
     const { session, lecture } = this
     const { scene } = session.look

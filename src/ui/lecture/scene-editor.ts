@@ -15,8 +15,6 @@ import { showView } from '../../session/snapshot.ts'
 import { writeSetUp } from '../../session/write-setup.ts'
 import { checkSetUp } from '../../press/check-setup.ts'
 import { addressOf as addressOfPage } from '../../report/qr-picture.ts'
-import type { ChooseEvent } from '../choice.ts'
-import '../choice.ts'
 import { ordersStyles } from '../orders/orders-styles.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
@@ -117,14 +115,19 @@ export class SceneEditor extends LectureElement {
             @input=${(event: Event) => this.#edit({ note: (event.target as HTMLTextAreaElement).value })}
           ></textarea>
         </label>
-        <tack-choice
-          class="wide"
-          drawLegend
-          .legend=${say('lecture.picture')}
-          .options=${scenePictures.map((value) => ({ value, label: say(`lecture.picture.${value}`) }))}
-          .value=${pictureOf(scene)}
-          @choose=${({ value }: ChooseEvent) => this.#edit({ picture: value as ScenePicture })}
-        ></tack-choice>
+        <label
+          >${say('lecture.picture')}
+          <select
+            @change=${(event: Event) => this.#edit({ picture: (event.target as HTMLSelectElement).value as ScenePicture })}
+          >
+            ${scenePictures.map(
+              (picture) =>
+                html`<option value=${picture} ?selected=${picture === pictureOf(scene)}>
+                  ${say(`lecture.picture.${picture}`)}
+                </option>`,
+            )}
+          </select></label
+        >
         ${pictureOf(scene) === 'words' ? nothing : this.#number(scene)}
       </div>
       ${this.#setUp(scene)} ${pictureOf(scene) === 'words' ? nothing : this.#beside(scene)}

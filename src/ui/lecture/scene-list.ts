@@ -101,7 +101,12 @@ export class SceneList extends LectureElement {
         <span>${scene.name}</span>
         <span class="what">
           ${say(`lecture.picture.${pictureOf(scene)}`)}${scene.beside ? `, ${say('lecture.beside').toLowerCase()}` : ''}
-          ${presses === 0 ? nothing : html`<tack-press-marks .made=${0} .count=${presses}></tack-press-marks>`}
+          ${
+            presses === 0
+              ? nothing
+              : html`<tack-press-marks aria-hidden="true" .made=${0} .count=${presses}></tack-press-marks>
+                  <span class="unseen">, ${say('lecture.presses', { count: presses })}</span>`
+          }
         </span>
       </button>
       ${isChosen ? this.#doings(scene, place) : nothing}`

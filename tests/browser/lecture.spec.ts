@@ -1,0 +1,275 @@
+/** A lecture from beginning to end: prepared, shown by the keys of a clicker, followed by the speaker, saved and opened again. */
+import { readFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import type { Page } from '@playwright/test'
+import { expect, test } from '@playwright/test'
+import { openBench } from './bench-page.ts'
+import { listenTo } from './console.ts'
+import { faults, sticksOut } from './faults.ts'
+
+const oneFile = pathToFileURL(join(import.meta.dirname, '../../dist/tackstair.html')).href
+
+const title = (page: Page) => page.locator('tack-scene-stage.shown').getByRole('heading', { level: 2 })
+const number = (page: Page) => page.locator('tack-scene-stage.shown .number')
+const scenes = (page: Page) => page.locator('tack-scene-list .choose')
+
+async function beginReadyLecture(page: Page, address = './#view=lecture'): Promise<void> {
+  await page.goto(address)
+  await page.getByRole('button', { name: 'Begin with the ready lecture' }).click()
+  await expect(scenes(page)).toHaveCount(9)
+}
+
+test('three scenes are prepared, put in order, shown, and are there again after a reload and in a file', async ({
+  page,
+}) => {
+  const said = listenTo(page)
+  await page.emulateMedia({ reducedMotion: 'reduce' })
+  await openBench(page)
+  for (const scenario of ['Tacks step down', 'Order reversed', 'Weak paper']) {
+    await page.getByRole('link', { name: 'Bench' }).click()
+    await page.getByRole('button', { name: scenario }).click()
+    await page.getByRole('link', { name: 'Lecture' }).click()
+    await page.getByRole('button', { name: 'Take the bench as a scene' }).click()
+  }
+  await expect(scenes(page)).toContainText(['Tacks step down', 'Order reversed', 'Weak paper'])
+
+  // The second: a sentence of its own, a number that waits, and the right order beside it.
+  await scenes(page).nth(1).click()
+  await page.getByRole('textbox', { name: 'Sentence above the picture' }).fill('Black comes last')
+  await page.getByRole('textbox', { name: 'Note for the speaker alone' }).fill('Let them guess.')
+  await page.getByRole('combobox', { name: 'The one number' }).selectOption('black: what is left of it on the sheet')
+  await page.getByRole('checkbox', { name: 'A press plays the nip first' }).check()
+  await page.getByRole('checkbox', { name: 'The number waits for a press' }).check()
+  await page.getByRole('combobox', { name: 'Or one of the ready set-ups' }).selectOption('Tacks step down')
+  expect(await faults(page)).toEqual([])
+
+  // By keyboard one place earlier, taken out, and had back.
+  await scenes(page).nth(1).focus()
+  await page.keyboard.press('Alt+ArrowUp')
+  await expect(scenes(page)).toContainText(['Black comes last', 'Tacks step down', 'Weak paper'])
+  await page.getByRole('button', { name: 'Delete “Black comes last”' }).click()
+  await expect(scenes(page)).toHaveCount(2)
+  await page.keyboard.press('Control+z')
+  await expect(scenes(page)).toContainText(['Black comes last', 'Tacks step down', 'Weak paper'])
+
+  await page.getByRole('button', { name: 'Show the lecture' }).click()
+  await expect(title(page)).toHaveText('Black comes last')
+  await expect(number(page)).toContainText(['?', '?'])
+  await page.keyboard.press('PageDown')
+  await expect(page.getByText('Press 1 of 2 in this scene.')).toBeAttached()
+  await page.keyboard.press('PageDown')
+  await expect(number(page)).toContainText([/^\d+ % of the black is left/, /^\d+ % of the black is left/])
+  await page.keyboard.press('PageDown')
+  await expect(title(page)).toHaveText('Tacks step down')
+
+  await page.reload()
+  await expect(title(page)).toHaveText('Tacks step down')
+  await page.keyboard.press('Escape')
+  await expect(scenes(page)).toContainText(['Black comes last', 'Tacks step down', 'Weak paper'])
+  await page.getByRole('button', { name: 'File' }).click()
+  const download = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save the file' }).click()
+  const path = await (await download).path()
+  expect(await readFile(path, 'utf8')).toContain('Let them guess.')
+
+  await page.goto('about:blank')
+  await page.context().clearCookies()
+  await page.goto('./#view=lecture')
+  await page.evaluate(() => {
+    localStorage.clear()
+    sessionStorage.clear()
+  })
+  await page.reload()
+  await expect(page.getByRole('button', { name: 'Begin with the ready lecture' })).toBeVisible()
+  await page.getByRole('button', { name: 'File' }).click()
+  await page.locator('tack-open-panel input[type=file]').setInputFiles({
+    name: 'mine.tackstair.json',
+    mimeType: 'application/json',
+    buffer: await readFile(path),
+  })
+  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click()
+  await page.getByRole('link', { name: 'Lecture' }).click()
+  await expect(scenes(page)).toContainText(['Black comes last', 'Tacks step down', 'Weak paper'])
+  expect(said).toEqual([])
+})
+
+test('a clicker leads through the ready lecture; the screen goes blank, a unit stands in the light, and axe finds nothing', async ({
+  page,
+}) => {
+  const said = listenTo(page)
+  await page.emulateMedia({ reducedMotion: 'reduce' })
+  await beginReadyLecture(page)
+  await page.keyboard.press('F5')
+  const status = page.locator('tack-lecture-show p[role=status]')
+  await expect(status).toHaveText(/^Scene 1 of 9\. Four inks/)
+  expect(await faults(page)).toEqual([])
+
+  await page.keyboard.press('3')
+  await expect(status).toHaveText('Unit 3, magenta, in the light.')
+  await expect(page.getByRole('button', { name: 'Unit 3, magenta, in the light' })).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  )
+  await expect(page.locator('tack-spot-light path')).toBeAttached()
+  // A press on the first unit of the picture puts that one in the light instead.
+  const line = await page.locator('tack-spot-light').boundingBox()
+  if (!line) throw new Error('The press line is not to be seen.')
+  await page.mouse.click(line.x + 0.17 * line.width, line.y + 0.5 * line.height)
+  await expect(status).toHaveText('Unit 1, black, in the light.')
+  await page.keyboard.press('0')
+  await expect(page.locator('tack-spot-light path')).toHaveCount(0)
+
+  await page.keyboard.press('b')
+  await expect(page.locator('.blank.black')).toBeVisible()
+  expect(await faults(page)).toEqual([])
+  await page.keyboard.press('PageDown')
+  await expect(page.locator('.blank')).toHaveCount(0)
+  await expect(title(page)).toContainText('Four inks')
+  await page.keyboard.press(',')
+  await expect(page.locator('.blank.white')).toBeVisible()
+  await page.keyboard.press(',')
+
+  for (const key of ['ArrowRight', ' ', 'Enter']) await page.keyboard.press(key)
+  await expect(number(page)).toHaveText(/\d+ % of the yellow stays on the magenta/)
+  await expect(status).toHaveText(/^\d+ % of the yellow stays/)
+  await page.keyboard.press('Backspace')
+  await expect(number(page)).toHaveText('')
+  await page.keyboard.press('End')
+  await expect(title(page)).toContainText('The weakest film splits')
+  await page.keyboard.press('PageDown')
+  await expect(title(page)).toContainText('The weakest film splits')
+  await page.keyboard.press('Home')
+  await expect(title(page)).toContainText('Four inks')
+
+  // Buttons go when nothing moves, and come back with the pointer; the picture can be had in words.
+  await page.getByRole('combobox', { name: 'Scene shown' }).selectOption({ index: 5 })
+  await expect(page.locator('tack-lecture-show main')).toHaveAttribute('data-idle')
+  await page.mouse.move(300, 300)
+  await page.getByRole('button', { name: 'In words' }).click()
+  await expect(page.getByRole('row', { name: /^M magenta/ })).toBeVisible()
+  expect(await faults(page)).toEqual([])
+  await page.keyboard.press('Escape')
+  await expect(title(page)).toContainText('One order splits')
+  await page.getByRole('button', { name: 'Leave' }).click()
+  await expect(scenes(page).nth(5)).toHaveAttribute('aria-current', 'true')
+  expect(said).toEqual([])
+})
+
+for (const [width, height] of [
+  [1024, 768],
+  [3840, 2160],
+]) {
+  test(`every scene fills ${width} x ${height}: nothing is cut off, nothing scrolls, nothing jumps`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' })
+    await page.setViewportSize({ width, height })
+    await beginReadyLecture(page)
+    await page.keyboard.press('F5')
+    const rooms = new Map<string, Set<string>>()
+    for (let scene = 1; scene <= 9; scene++) {
+      await page.getByRole('combobox', { name: 'Scene shown' }).selectOption({ index: scene - 1 })
+      const found = await page.locator('tack-scene-stage.shown').evaluate((stage) => {
+        const root = stage.shadowRoot as ShadowRoot
+        const texts = [...root.querySelectorAll<HTMLElement>('.title, .number, .head')]
+        const bounds = stage.getBoundingClientRect()
+        const cut = texts.filter((each) => {
+          const { left, right, top, bottom } = each.getBoundingClientRect()
+          const isOutside = left < bounds.left || right > bounds.right || top < bounds.top || bottom > bounds.bottom
+          return isOutside || each.scrollWidth > each.clientWidth
+        })
+        const inner = root.querySelector('.scene') as HTMLElement
+        const picture = root.querySelector('.picture')?.getBoundingClientRect()
+        const sides = inner.dataset['sides'] ?? ''
+        return {
+          cut: cut.map(({ textContent }) => textContent.trim()),
+          scrolls: document.documentElement.scrollHeight > innerHeight,
+          text: parseFloat(getComputedStyle(inner).fontSize),
+          figure: Math.max(
+            ...[...root.querySelectorAll('.number b')].map((b) => parseFloat(getComputedStyle(b).fontSize)),
+          ),
+          room: picture && `${sides}: ${picture.y} ${picture.height}`,
+          share: picture ? picture.height / innerHeight : 1,
+        }
+      })
+      expect(found.cut, `scene ${scene}`).toEqual([])
+      expect(found.scrolls, `scene ${scene}`).toBe(false)
+      expect(found.text).toBeGreaterThanOrEqual(28)
+      if (Number.isFinite(found.figure)) expect(found.figure).toBeGreaterThanOrEqual(64)
+      expect(found.share).toBeGreaterThan(0.5)
+      if (found.room) rooms.set(found.room[0], (rooms.get(found.room[0]) ?? new Set()).add(found.room))
+    }
+    for (const places of rooms.values()) expect([...places]).toHaveLength(1)
+    // The picture is drawn no finer than a machine without graphics of its own can follow.
+    const pixels = await page
+      .locator('tack-scene-stage.shown canvas')
+      .evaluateAll((all) => all.map((each) => (each as HTMLCanvasElement).width * (each as HTMLCanvasElement).height))
+    for (const each of pixels) expect(each).toBeLessThan(4_000_000)
+  })
+}
+
+for (const kind of ['served', 'one file']) {
+  test(`the speaker’s window follows and leads, and outlives either window (${kind})`, async ({ page, context }) => {
+    const said = listenTo(page)
+    await page.emulateMedia({ reducedMotion: 'reduce' })
+    await beginReadyLecture(page, kind === 'served' ? './#view=lecture' : `${oneFile}#view=lecture`)
+    await page.keyboard.press('F5')
+    await expect(title(page)).toContainText('Four inks')
+    const opened = context.waitForEvent('page')
+    await page.getByRole('button', { name: 'Speaker’s window' }).click()
+    const speaker = await opened
+    const heard = listenTo(speaker)
+    await expect(speaker.getByText('Scene 1 of 9')).toBeVisible()
+    await expect(speaker.getByRole('region', { name: 'Note' })).toContainText('Follow one sheet')
+    await expect(speaker.getByText('Next scene: Tack is how hard')).toBeVisible()
+    await expect(speaker.getByRole('timer')).toContainText(/\d:\d\d/)
+    expect(await faults(speaker)).toEqual([])
+
+    await page.keyboard.press('PageDown')
+    await expect(speaker.getByText('Scene 2 of 9')).toBeVisible()
+    await speaker.getByRole('button', { name: 'Next scene' }).click()
+    await expect(title(page)).toContainText('Where a stack of films')
+    await speaker.keyboard.press('b')
+    await expect(page.locator('.blank.black')).toBeVisible()
+    await expect(speaker.getByText('The screen is black.')).toBeVisible()
+    await speaker.keyboard.press('PageUp')
+    await expect(page.locator('.blank')).toHaveCount(0)
+
+    // The lecture's window is loaded again: the speaker's goes on with it.
+    await page.reload()
+    await expect(title(page)).toContainText('Where a stack of films')
+    await speaker.getByRole('button', { name: 'Next: the nip' }).click()
+    await expect(number(page)).toHaveText(/\d+ % of the yellow stays/)
+
+    // The speaker's window is closed and opened again: it shows where the lecture is.
+    await speaker.close()
+    await page.mouse.move(200, 200)
+    const again = context.waitForEvent('page')
+    await page.getByRole('button', { name: 'Speaker’s window' }).click()
+    const second = await again
+    await expect(second.getByText('Scene 3 of 9')).toBeVisible()
+    await page.keyboard.press('Escape')
+    await expect(second.getByText('The lecture’s window is closed, or shows no lecture.')).toBeVisible()
+    await expect(second.getByText('Scene 3 of 9')).toBeVisible()
+    expect([...said, ...heard]).toEqual([])
+  })
+}
+
+test('a blocked window is told with a way out, and at 390 px nothing sticks out', async ({ page }) => {
+  await page.addInitScript(() => {
+    window.open = () => null
+  })
+  await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce', forcedColors: 'active' })
+  await page.setViewportSize({ width: 390, height: 844 })
+  await beginReadyLecture(page)
+  expect(await sticksOut(page)).toBe(false)
+  await page.goto('./#view=lecture&scene=5')
+  await expect(title(page)).toContainText('Now the black comes last')
+  await page.getByRole('button', { name: 'Speaker’s window' }).click()
+  await expect(page.getByRole('alert')).toContainText('did not open the speaker’s window')
+  await page.getByRole('button', { name: 'Notes below the picture' }).click()
+  await expect(page.getByText('Let them raise hands')).toBeVisible()
+  expect(await sticksOut(page)).toBe(false)
+  expect(await faults(page)).toEqual([])
+})
