@@ -12,6 +12,7 @@ import { cure, diagnose, noWork, take } from '../drill/work.ts'
 import { ActiveTime } from './active-time.ts'
 import type { AskDrill } from './drilling.ts'
 import { drillAsker } from './drilling.ts'
+import { drillLeftOpen, keepDrill, keptDrill } from './drill-kept.ts'
 import type { DrillEntry, RecordStorage } from './drill-record.ts'
 import { attemptsIn, readRecord, writeRecord } from './drill-record.ts'
 import { wayOn, worthOf } from './drill-way.ts'
@@ -76,15 +77,25 @@ export class DrillDesk {
     this.#set({ level })
   }
 
-  /** Opens the drill of this request, from its beginning. */
-  async open(request: DrillRequest): Promise<void> {
+  /** Opens the drill of this request where it was left, or `afresh` from its beginning. */
+  async open(request: DrillRequest, afresh = false): Promise<void> {
     const turn = ++this.#turn
     this.time.take()
     this.#set({ ...closed, part: 'drill', level: request.level, request })
     const answer = await this.#ask({ kind: 'make', request })
     if (turn !== this.#turn) return
-    if (answer.kind === 'made') this.#set({ drill: answer.drill })
-    else if (answer.kind === 'failed') this.#set({ problem: answer.reason })
+    if (answer.kind === 'made') {
+      const kept = afresh ? undefined : keptDrill(this.#storage, request)
+      this.#set({ drill: answer.drill, work: kept?.work ?? firstLook, answerShown: kept?.answerShown ?? false })
+      if (kept?.work.diagnosis) await this.#judge(kept.work)
+    }
+    if (answer.kind === 'failed') this.#set({ problem: answer.reason })
+  }
+
+  /** Opens the drill that was left unfinished, if there is one. */
+  async takeUp(): Promise<void> {
+    const left = drillLeftOpen(this.#storage)
+    if (left) await this.open(left)
   }
 
   /** Opens the next drill of the level: of the kind that practice returns to. */
@@ -173,6 +184,10 @@ export class DrillDesk {
 
   #set(part: Partial<DrillState>): void {
     this.#state = { ...this.#state, ...part }
+    const { drill, work, answerShown, verdict } = this.#state
+    if (drill && ('work' in part || 'answerShown' in part || 'verdict' in part)) {
+      keepDrill(this.#storage, drill.request, { work, answerShown, finished: verdict?.cured ?? false })
+    }
     for (const listener of this.#listeners) listener()
   }
 }

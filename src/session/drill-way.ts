@@ -19,15 +19,30 @@ const evidence = v.pipe(
   v.string(),
   v.check((key) => evidenceOf(key) !== null),
 )
-const causes = v.pipe(v.array(cause), v.maxLength(40))
+export const causesSchema = v.pipe(v.array(cause), v.maxLength(40))
+export const evidenceListSchema = v.pipe(v.array(evidence), v.maxLength(60))
 const unit = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(8))
 export const readingsTaken = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostReadings))
+
+/** Evidence taken, and how many readings of each were averaged. */
+export const measuredSchema = v.pipe(v.array(v.object({ evidence, readings: readingsTaken })), v.maxLength(60))
 
 /** What naming causes was worth: just the true causes and proven by the evidence, found but not proven, or not found. */
 export const worth = v.picklist(['proven', 'found', 'missed'])
 
 /** Answers kept of one drill; chosen, far more than there are causes to name. */
 const mostNamed = 50
+
+/** What was done: a cause put right, or a remedy, perhaps at one unit. */
+export const curesSchema = v.pipe(
+  v.array(
+    v.union([
+      v.object({ putRight: cause }),
+      v.object({ remedy: v.picklist(remedyNames), unit: v.exactOptional(unit) }),
+    ]),
+  ),
+  v.maxLength(mostNamed),
+)
 
 export const drillWaySchema = v.object({
   /** first and last answer */
@@ -36,32 +51,24 @@ export const drillWaySchema = v.object({
   /** s spent on it, while the page was visible */
   active: v.pipe(v.number(), v.finite(), v.minValue(0)),
   /** the true causes, and those there were to choose from */
-  hidden: causes,
-  offered: causes,
+  hidden: causesSchema,
+  offered: causesSchema,
   /** every answer, the first first */
   named: v.pipe(
     v.array(
       v.object({
         at: v.exactOptional(moment),
-        causes,
-        evidence: v.pipe(v.array(evidence), v.maxLength(60)),
+        causes: causesSchema,
+        evidence: evidenceListSchema,
         worth,
       }),
     ),
     v.maxLength(mostNamed),
   ),
   /** evidence taken, and how many readings of each were averaged */
-  measured: v.pipe(v.array(v.object({ evidence, readings: readingsTaken })), v.maxLength(60)),
+  measured: measuredSchema,
   /** what was done about it in the end: a cause put right, or a remedy, perhaps at one unit */
-  cures: v.pipe(
-    v.array(
-      v.union([
-        v.object({ putRight: cause }),
-        v.object({ remedy: v.picklist(remedyNames), unit: v.exactOptional(unit) }),
-      ]),
-    ),
-    v.maxLength(mostNamed),
-  ),
+  cures: curesSchema,
 })
 export type DrillWay = Readonly<v.InferOutput<typeof drillWaySchema>>
 
@@ -88,7 +95,7 @@ export function wayOn(
     offered: drill.offered.map(causeKey),
     named: [...(before?.named ?? []).slice(0, mostNamed - 1), ...(answer ? [answer] : [])],
     measured: measured(before?.measured ?? [], work),
-    cures: work.cures.slice(-mostNamed).map(written),
+    cures: work.cures.slice(-mostNamed).map(cureWritten),
   }
 }
 
@@ -106,7 +113,7 @@ function measured(before: DrillWay['measured'], { taken }: Work): DrillWay['meas
   return [...now].map(([key, readings]) => ({ evidence: key, readings }))
 }
 
-function written(cure: Cure): DrillWay['cures'][number] {
+export function cureWritten(cure: Cure): DrillWay['cures'][number] {
   if (cure.kind === 'put right') return { putRight: causeKey(cure.cause) }
   return { remedy: cure.remedy, ...(cure.unit === null ? {} : { unit: cure.unit + 1 }) }
 }

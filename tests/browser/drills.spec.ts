@@ -79,7 +79,7 @@ test('a wrong cause gives nothing away until the answer is asked for', async ({ 
   await expect(page.getByText('The sheet is good again')).toHaveCount(0)
 })
 
-test('more readings narrow what is usual', async ({ page }) => {
+test('more readings narrow what is usual, and are still there after a reload', async ({ page }) => {
   await open(page, { level: 'easy', seed: 3 })
   await exactly(page, 'Speed counter').click()
   const usual = page.locator('tack-evidence-card').first().locator('small')
@@ -90,8 +90,14 @@ test('more readings narrow what is usual', async ({ page }) => {
   const once = await span()
   for (let more = 0; more < 5; more++) await exactly(page, 'Speed counter: Three more').click()
   await expect(page.getByText('Mean of 16 readings.')).toBeVisible()
+  const read = await page.locator('tack-evidence-card').first().locator('table').textContent()
   expect(await span()).toBeLessThan(once)
   await expect(exactly(page, 'Speed counter: Read again')).toBeDisabled()
+  // The next visit comes without the link, and finds the drill where it was left.
+  await page.goto('./#view=drills')
+  await page.reload()
+  await expect(page.getByText('Mean of 16 readings.')).toBeVisible(patience)
+  expect(await page.locator('tack-evidence-card').first().locator('table').textContent()).toBe(read)
 })
 
 test('two tabs with one link get the same readings', async ({ page, context }) => {

@@ -63,7 +63,9 @@ export class DrillStart extends DrillElement {
               </p>
               ${request.level === 'hard' ? html`<p class="mark">${say('drill.twoFaults')}</p>` : nothing}
               <p class="row">
-                <button type="button" @click=${() => void this.desk.open({ ...request })}>${say('room.retry')}</button>
+                <button type="button" @click=${() => void this.desk.open({ ...request }, true)}>
+                  ${say('room.retry')}
+                </button>
               </p>`
           : nothing
       }

@@ -82,6 +82,7 @@ export class DrillsView extends DrillElement {
     const { drill: asked } = this.session.look
     const { request } = this.desk.state
     if (asked && !(request && request.level === asked.level && request.seed === asked.seed)) void this.desk.open(asked)
+    else if (!asked && !request) void this.desk.takeUp()
   }
 
   override disconnectedCallback(): void {
