@@ -1,5 +1,5 @@
 /** The face of the sheet through a loupe. */
-import type { View } from '../view/picture.ts'
+import type { BenchPicture, View } from '../view/picture.ts'
 import { PictureElement } from './picture-element.ts'
 import { say, sayPercent } from './say.ts'
 
@@ -7,6 +7,12 @@ export class LoupePicture extends PictureElement {
   protected override async open(host: HTMLElement): Promise<View> {
     const { createLoupeView } = await import('../view/loupe-view.ts')
     return createLoupeView(host, this.magnified === null ? (row) => this.session.lookWith({ row }) : undefined)
+  }
+
+  /** Before a lesson has come to nips, the sheet lies on the table: it has left the last one, and nothing is cut open. */
+  protected override picture(): BenchPicture {
+    const picture = super.picture()
+    return this.knows('nip') ? picture : { ...picture, phase: 1, row: -Infinity }
   }
 
   protected override summary(): string {

@@ -157,7 +157,7 @@ export class LessonBench extends SessionElement {
   #results() {
     const { session } = this
     const known = pictures.filter(({ term }) => this.knows(term))
-    const shown = known.find(({ value }) => value === this._picture) ?? known.at(0)
+    const shown = known.find(({ value }) => value === this._picture) ?? known.at(-1)
     return html`<div class="results">
       <div class="panel pictures" role="group" aria-label=${say('bench.pictures')}>
         <div class="head">
