@@ -50,13 +50,22 @@ export interface Drill {
 /** More than any of the requests tried has needed (tests hold the most seen well below). */
 const mostDraws = 400
 
+/**
+ * As long as this many draws, a drill is drawn again when its sheet alone tells the cause, since a diagnosis should need
+ * measuring; after that it is taken, as nothing looks like some faults.
+ */
+const drawsForDoubt = 25
+/** Standard deviations from the sheet to the nearest other explanation below which the sheet leaves it open: chosen. */
+const sheetTellsAt = 2
+
 export function makeDrill(request: DrillRequest): Drill {
   const draw = seededDraws(request.seed, drillStream + levels.indexOf(request.level))
   // The kind is drawn once, so that kinds hard to make solvable come up as often as the others.
   const kind = request.kind ?? drawKind(draw)
   for (let drawnBefore = 0; drawnBefore < mostDraws; drawnBefore++) {
     const drill = drawDrill(request, kind, draw, drawnBefore)
-    if (drill && isSolvable(drill)) return drill
+    if (!drill || !isSolvable(drill)) continue
+    if (drawnBefore >= drawsForDoubt || !isToldBySheet(drill)) return drill
   }
   throw new Error(
     `No solvable drill was found for seed ${request.seed}, level ${request.level} and the kind ${kind} in ${mostDraws} draws.`,
@@ -148,7 +157,7 @@ function drawOffered(book: Casebook, faults: readonly Fault[], looksLike: Fault,
 
 /** The job's causes, that which makes a sheet most like one with these readings first. */
 function lookingAlike(book: Casebook, readings: Float64Array): Cause[] {
-  const sheet = allEvidence(book.ticket).filter(({ kind }) => sheetEvidence.some((each) => each === kind))
+  const sheet = allEvidence(book.ticket).filter(isOfSheet)
   const causes = book.causes.filter((cause) => canShow(book, cause))
   return causes
     .map((cause) => ({ cause, apart: distance(book, readings, [cause], sheet) }))
@@ -164,6 +173,15 @@ function isSolvable(drill: Drill): boolean {
   const all = allEvidence(drill.ticket)
   const off = distance(casebookOf(drill.job), drill.readings, drill.faults, all)
   return off < explainedWithin && identifies(drill, all)
+}
+
+function isToldBySheet(drill: Drill): boolean {
+  const sheet = allEvidence(drill.ticket).filter(isOfSheet)
+  return rivalsOf(drill).every((rival) => distance(casebookOf(drill.job), drill.readings, rival, sheet) >= sheetTellsAt)
+}
+
+function isOfSheet({ kind }: Evidence): boolean {
+  return sheetEvidence.some((each) => each === kind)
 }
 
 /** Whether this evidence rules out every other explanation. */

@@ -69,6 +69,14 @@ describe('500 drills', () => {
     expect(sure.length).toBeLessThan(250)
   })
 
+  it('leave it in doubt in more than half of all cases by everything that is on the sheet', () => {
+    const sure = drills.filter((drill) => {
+      const [{ causes, share }] = solve(drill, ofKinds(drill, sheetEvidence))
+      return share >= 0.95 && causes.every((cause) => drill.faults.some((fault) => causeKey(fault) === causeKey(cause)))
+    })
+    expect(sure.length).toBeLessThan(250)
+  })
+
   it('were found without many draws', () => {
     expect(Math.max(...drills.map(({ drawnBefore }) => drawnBefore))).toBeLessThan(100)
   })
