@@ -17,7 +17,8 @@ const scaleTack = 32
 const sweep = 75
 
 const main = { x: 130, y: 152 }
-const gauge = { x: 320, y: 150, radius: 96 }
+/** The dial; it stands clear of the measuring roller and all the ink on it. */
+const gauge = { y: 150, radius: 96, apart: 28 }
 
 export class TackmeterPicture extends LitElement {
   static override properties = {
@@ -91,11 +92,16 @@ export class TackmeterPicture extends LitElement {
     }
     const left = beside(spreading, -1)
     const right = beside(measuring, 1)
-    return html`<svg viewBox="0 0 430 226" role="img" aria-label=${say('rig.picture')}>
-      <path class="arm" d="M${right.x} ${right.y} Q${gauge.x} 8 ${gauge.x} ${gauge.y}"></path>
+    const dial = right.x + measuring + gauge.apart + gauge.radius
+    return html`<svg
+      viewBox="0 0 ${Math.ceil(dial + gauge.radius + 12)} 226"
+      role="img"
+      aria-label=${say('rig.picture')}
+    >
+      <path class="arm" d="M${right.x} ${right.y} Q${(right.x + dial) / 2} 4 ${dial} ${gauge.y}"></path>
       ${this.#roller(main, driven, this.turned, say('rig.driven'))}
       ${this.#roller(left, spreading, (-this.turned * driven) / spreading, say('rig.spreading'))}
-      ${this.#roller(right, measuring, (-this.turned * driven) / measuring, say('rig.measuring'))} ${this.#gauge()}
+      ${this.#roller(right, measuring, (-this.turned * driven) / measuring, say('rig.measuring'))} ${this.#gauge(dial)}
     </svg>`
   }
 
@@ -124,7 +130,7 @@ export class TackmeterPicture extends LitElement {
       <text x=${x} y=${y + 4}>${name}</text>`
   }
 
-  #gauge() {
+  #gauge(x: number) {
     const least = this.instrument.offset
     const ticks = roundTicks(least, readingOfTack(this.instrument, scaleTack))
     const most = ticks[ticks.length - 1]
@@ -134,7 +140,7 @@ export class TackmeterPicture extends LitElement {
     }
     const at = (degrees: number, radius: number) => {
       const radians = (degrees * Math.PI) / 180
-      return { x: gauge.x + radius * Math.sin(radians), y: gauge.y - radius * Math.cos(radians) }
+      return { x: x + radius * Math.sin(radians), y: gauge.y - radius * Math.cos(radians) }
     }
     const [from, to] = [at(-sweep, gauge.radius), at(sweep, gauge.radius)]
     const tip = at(angle(this.state?.needle ?? least), gauge.radius - 6)
@@ -144,9 +150,9 @@ export class TackmeterPicture extends LitElement {
         return svg`<line class="scale" x1=${inner.x} y1=${inner.y} x2=${outer.x} y2=${outer.y}></line>
           <text x=${words.x} y=${words.y + 4}>${sayNumber(tick, 0)}</text>`
       })}
-      <line class="needle" x1=${gauge.x} y1=${gauge.y} x2=${tip.x} y2=${tip.y}></line>
-      <circle class="hub" cx=${gauge.x} cy=${gauge.y} r="6"></circle>
-      <text x=${gauge.x} y=${gauge.y + 26}>${say(`rig.instrument.${this.instrument.id}`)}</text>`
+      <line class="needle" x1=${x} y1=${gauge.y} x2=${tip.x} y2=${tip.y}></line>
+      <circle class="hub" cx=${x} cy=${gauge.y} r="6"></circle>
+      <text x=${x} y=${gauge.y + 26}>${say(`rig.instrument.${this.instrument.id}`)}</text>`
   }
 }
 

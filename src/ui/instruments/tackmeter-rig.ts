@@ -1,19 +1,10 @@
 /** The tackmeter to work with: ink is metered on, the rollers are started, and readings are written down. */
 import type { PropertyDeclarations, PropertyValues } from 'lit'
 import { css, html, nothing } from 'lit'
-import { filmOnRollers, pullPerTack, surfaceSpeed, tackmeters } from '../../physics/tackmeter.ts'
+import { filmOnRollers, tackmeters } from '../../physics/tackmeter.ts'
 import type { TackConditions, Tackmeter } from '../../physics/tackmeter.ts'
 import type { TackmeterState } from '../../physics/tackmeter-run.ts'
-import {
-  filmNow,
-  meterInk,
-  pullNow,
-  readNeedle,
-  readingDeviation,
-  stepTackmeter,
-  tackmeterRanges,
-  torqueOf,
-} from '../../physics/tackmeter-run.ts'
+import { meterInk, readNeedle, stepTackmeter, tackmeterRanges } from '../../physics/tackmeter-run.ts'
 import type { TackReading } from '../../session/rig-desk.ts'
 import type { ChooseEvent } from '../choice.ts'
 import '../choice.ts'
@@ -23,10 +14,10 @@ import '../number-field.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import type { Point } from './line-plot.ts'
-import './line-plot.ts'
 import { RigElement } from './rig-element.ts'
 import { rigStyles } from './rig-styles.ts'
 import type { Sample } from './samples.ts'
+import './tackmeter-now.ts'
 import './tackmeter-picture.ts'
 import './tackmeter-trend.ts'
 
@@ -67,11 +58,6 @@ export class TackmeterRig extends RigElement {
         .rig {
           grid-template-columns: minmax(0, 560px) minmax(0, 1fr);
         }
-      }
-      ul {
-        display: grid;
-        gap: 0 16px;
-        font-size: 15px;
       }
     `,
   ]
@@ -194,19 +180,13 @@ export class TackmeterRig extends RigElement {
           ></tack-tackmeter-trend>
         </div>
         <div>
-          ${this.#inWords()}
-          <figure>
-            <figcaption>${say('rig.chart.time')}</figcaption>
-            <tack-line-plot
-              .line=${this.#trace}
-              .from=${[0, instrument.offset]}
-              .to=${[standard.seconds, instrument.offset + 10 * instrument.perPull]}
-              .across=${say('rig.chart.timeAxis')}
-              .upright=${say('rig.chart.readingAxis')}
-              .summary=${this.#traceWords()}
-            ></tack-line-plot>
-            <p class="note">${say('tackmeter.drying')}</p>
-          </figure>
+          <tack-tackmeter-now
+            .instrument=${instrument}
+            .ink=${this.#ink}
+            .set=${set}
+            .state=${state}
+            .trace=${this.#trace}
+          ></tack-tackmeter-now>
         </div>
       </div>
     `
@@ -230,30 +210,6 @@ export class TackmeterRig extends RigElement {
         return null
       }}
     ></tack-number-field>`
-  }
-
-  #inWords() {
-    const { _instrument: instrument, _state: state, _set: set } = this
-    const film = filmNow(instrument, state)
-    return html`<ul>
-      <li>${say('rig.time', { seconds: state.time })}</li>
-      <li>${say('rig.now', { speed: state.speed, temperature: state.temperature })}</li>
-      <li>${say('tackmeter.surface', { speed: surfaceSpeed(instrument, state.speed) })}</li>
-      <li>${say('tackmeter.film', { film })}; ${say('tackmeter.evaporated', { share: state.evaporated })}</li>
-      <li>${say('rig.torque', { torque: torqueOf(pullNow(instrument, this.#ink, state)) })}</li>
-      ${set.speed > 0 ? html`<li>${say('tackmeter.conversion', { factor: pullPerTack(instrument, set) })}</li>` : nothing}
-      <li>${say('tackmeter.repeats', { deviation: readingDeviation(instrument) })}</li>
-    </ul>`
-  }
-
-  #traceWords(): string {
-    const last = this.#trace.at(-1)
-    return say('rig.chart.timeSummary', {
-      count: this.#trace.length,
-      first: this.#trace.at(0)?.[1] ?? 0,
-      last: last?.[1] ?? 0,
-      seconds: last?.[0] ?? 0,
-    })
   }
 
   get #ink() {

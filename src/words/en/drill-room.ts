@@ -58,6 +58,9 @@ export const drillRoom = {
   'room.loupeGood': 'good sheet',
   'room.loupeThis': 'this sheet',
 
+  'room.chart': 'Density of the solids, {filter} filter (no unit)',
+  'room.chart.filter': 'Through the filter',
+
   'room.diagnose': 'Name the cause and what proves it',
   'room.cause': '{count, plural, one {The cause} other {The # causes}}',
   'room.proof': 'What proves it',

@@ -14,12 +14,13 @@ export const instruments = {
   'tackmeter.surface': 'Surface speed {speed, number, ::.00} m/s',
   'tackmeter.film': 'Film on the rollers {film, number, ::.0} µm',
   'tackmeter.evaporated': '{share, number, ::percent} of the solvent has evaporated',
-  'tackmeter.reading': 'Reading {reading, number, ::.0}',
-  'tackmeter.repeats': 'Readings repeat within {deviation, number, ::.0} (standard deviation, chosen).',
+  'tackmeter.reading': 'Reading {reading, number, ::.0} tack units of this instrument',
+  'tackmeter.repeats':
+    'Readings repeat within {deviation, number, ::.0} tack units of this instrument (standard deviation, chosen).',
   'tackmeter.average':
-    'Mean of {count, plural, one {# reading} other {# readings}}: {mean, number, ::.00}, standard error {error, number, ::.00}.',
+    'Mean of {count, plural, one {# reading} other {# readings}}: {mean, number, ::.00} tack units, standard error {error, number, ::.00} tack units.',
   'tackmeter.conversion':
-    'A film of tack 1 under these conditions pulls {factor, number, ::.000}; at the press’s reference, 2 m/s, 2 µm and 25 °C, it pulls 1.',
+    'An ink of tack 1 pulls {factor, number, ::.000} tack units under these conditions; at the press’s reference, 2 m/s, 2 µm and 25 °C, it pulls 1 tack unit.',
   'tackmeter.drying': 'Left running, ink dries on the rollers and reads higher and higher: read at one minute.',
   'tackmeter.exercise.read': 'Read this ink at the standard condition and write down its tack.',
   'tackmeter.exercise.grade': 'Read these inks and put them in the order in which they should print.',

@@ -43,27 +43,28 @@ export const rigs = {
   'rig.readings': 'Readings taken',
   'rig.noReadings': 'None yet.',
   'rig.clearReadings': 'Clear the readings',
-  'rig.took': '{count, plural, one {Reading} other {# readings, the last}} {reading, number, ::.0}',
+  'rig.took':
+    '{count, plural, one {Reading} other {# readings, the last}} {reading, number, ::.0} tack units of this instrument',
   'rig.column.condition': 'Volume, ml; rollers, °C; speed, rpm; time, s',
   'rig.condition':
     '{volume, number, ::.00} ml; {temperature, number, ::.0} °C; {speed, number} rpm; {time, number, ::.} s',
-  'rig.column.readings': 'Readings',
+  'rig.column.readings': 'Readings, tack units of the instrument',
   'rig.column.mean': 'Mean ± standard error',
-  'rig.meanOf': '{mean, number, ::.00} ± {error, number, ::.00}',
+  'rig.meanOf': '{mean, number, ::.00} ± {error, number, ::.00} tack units',
   'rig.bothScales': 'One ink, two instruments',
   'rig.bothScales.about':
     'Each number is right on its own scale. The ratio differs from ink to ink, so no factor turns one scale into the other.',
   'rig.bothScales.none':
     'Read the same inks at the standard condition of both instruments, and the two scales are set side by side here.',
-  'rig.column.laboratory': 'Laboratory',
-  'rig.column.workshop': 'Workshop',
-  'rig.column.ratio': 'Workshop / laboratory',
+  'rig.column.laboratory': 'Laboratory, its tack units',
+  'rig.column.workshop': 'Workshop, its tack units',
+  'rig.column.ratio': 'Workshop / laboratory, a ratio without unit',
 
   'rig.chart.time': 'Reading against time',
   'rig.chart.timeAxis': 'Time, s',
-  'rig.chart.readingAxis': 'Reading',
+  'rig.chart.readingAxis': 'Reading, tack units of this instrument',
   'rig.chart.timeSummary':
-    'Reading against time: {count, plural, =0 {nothing yet} other {from {first, number, ::.0} to {last, number, ::.0} after {seconds, number, ::.} s}}.',
+    'Reading against time: {count, plural, =0 {nothing yet} other {from {first, number, ::.0} to {last, number, ::.0} tack units after {seconds, number, ::.} s}}.',
   'rig.chart.against': 'Reading against',
   'rig.chart.speed': 'Speed',
   'rig.chart.temperature': 'Temperature',
@@ -74,7 +75,7 @@ export const rigs = {
   'rig.chart.law': 'Draw what the model’s law says for an evenly spread film',
   'rig.chart.lawHidden': 'While an exercise is on, only your own readings are drawn.',
   'rig.chart.trendSummary':
-    '{count, plural, =0 {No readings of this ink yet} one {One reading of this ink} other {# readings of this ink}}{law, select, yes {; the law’s curve goes from {first, number, ::.0} to {last, number, ::.0}} other {}}.',
+    '{count, plural, =0 {No readings of this ink yet} one {One reading of this ink} other {# readings of this ink}}{law, select, yes {; the law’s curve goes from {first, number, ::.0} to {last, number, ::.0} tack units} other {}}.',
   'rig.chart.dots': 'Dots are your readings of this ink on this instrument, whatever else was set.',
 
   'rig.exercise.answer': 'Your answer, on the laboratory scale',

@@ -3,15 +3,16 @@ export const workings = {
   'workings.of': 'Unit {unit}, {name}, in the patch looked at. Every number below is the present one.',
   'workings.pull': 'How hard each film pulls',
   'workings.pullNote':
-    'T tack number (at {speed} m/s, {thickness} µm, {temperature} °C); U speed, m/s; θ temperature, °C; h thickness of the film, µm; s rise by the paper’s suction, 1 on the blanket; w loss by water. F in tack units. A mixed film has the geometric mean of its inks’ tacks.',
+    'T tack number (at {speed} m/s, {thickness} µm, {temperature} °C); U speed, m/s; θ temperature, °C; h thickness of the film, µm; s rise by the paper’s suction, 1 on the blanket; w loss by water; s and w are factors without unit. F in tack units. A mixed film has the geometric mean of its inks’ tacks.',
   'workings.weakest': 'Which film breaks',
   'workings.weakestNote':
-    'Strength differs from spot to spot (Weibull, modulus m = {evenness}, the evenness of the sheet); the weakest plane breaks first. p is the share of spots where the paper holds.',
+    'Strength differs from spot to spot (Weibull, modulus m = {evenness}, without unit, the evenness of the sheet); the weakest plane breaks first. p is the share of spots where the paper holds.',
   'workings.paper': 'Whether the paper holds',
   'workings.paperNote':
-    'F* is the pull that reaches the paper, S its surface strength here, {strength} tack units. P is the chance that the paper (modulus {modulus}) is weaker than the pull: P = {torn}.',
+    'F* is the pull that reaches the paper, S its surface strength here, {strength} tack units. P is the chance that the paper (modulus {modulus}, without unit) is weaker than the pull: P = {torn}.',
   'workings.contact': 'How much of the area touches',
-  'workings.contactNote': 'k belongs to the paper; x is the film on the blanket, h the wet film it meets, both µm.',
+  'workings.contactNote':
+    'k, 1/µm, belongs to the paper; x is the film on the blanket, h the wet film it meets, both µm.',
   'workings.amount': 'How much ink stays',
   'workings.amountBare':
     'On bare paper (Walker and Fetsko, 1955): b is the most the paper holds at once, f the share of the rest that stays. All in µm.',
