@@ -168,6 +168,8 @@ for (const width of [320, 390, 1366, 1920]) {
     await page.setViewportSize({ width, height: 768 })
     await open(page, { level: 'easy', seed: 3 })
     for (const name of ['Loupe', 'Densitometer on the strip', 'Run chart']) await exactly(page, name).click()
+    await expect(page.locator('tack-run-chart canvas')).toBeVisible()
+    await page.getByRole('radio', { name: 'blue' }).check({ force: true })
     expect(await sticksOut(page)).toBe(false)
     for (const part of ['Remedies', 'Record']) {
       await page.getByRole('radio', { name: part }).check({ force: true })

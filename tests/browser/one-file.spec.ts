@@ -50,7 +50,7 @@ test('refuses script and style that are not its own, and every connection', asyn
   expect(refused).toEqual(['connect-src', 'script-src-elem', 'style-src-elem'])
 })
 
-test('unpacks its worker, which ranks the orders, and the texts of its lessons', async ({ page }) => {
+test('unpacks its worker, which ranks the orders and makes a drill, and the texts of its lessons', async ({ page }) => {
   const said = listenTo(page)
   const workers: string[] = []
   page.on('worker', (worker) => workers.push(worker.url()))
@@ -61,6 +61,11 @@ test('unpacks its worker, which ranks the orders, and the texts of its lessons',
   expect(workers.filter((url) => !url.startsWith('blob:'))).toEqual([])
   await page.getByRole('link', { name: 'Lessons' }).click()
   await expect(page.getByText('Tack: how hard an ink resists').first()).toBeVisible()
+  const before = workers.length
+  await page.getByRole('link', { name: 'Fault drills' }).click()
+  await page.getByRole('button', { name: 'Next drill' }).click()
+  await expect(page.getByText('The sheet is on the table.')).toBeVisible({ timeout: 60_000 })
+  expect(workers.slice(before).map((url) => url.slice(0, 5))).toEqual(['blob:'])
   expect(said).toEqual([])
 })
 

@@ -11,6 +11,7 @@ import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
 import { DrillElement, saySaid } from './drill-element.ts'
 import './drill-loupe.ts'
+import './drill-run.ts'
 import { drillStyles } from './drill-styles.ts'
 import './eye-patches.ts'
 import { readingTable } from './reading-table.ts'
@@ -76,6 +77,8 @@ export class EvidenceCard extends DrillElement {
     const { drill, evidence } = this
     if (evidence.kind === 'eye')
       return html`<tack-eye-patches .drill=${drill} .observations=${observations}></tack-eye-patches>`
+    if (evidence.kind === 'run chart')
+      return html`<tack-drill-run .session=${this.session} .drill=${drill}></tack-drill-run>`
     if (evidence.kind !== 'loupe') return nothing
     return html`<div class="row">
       ${(['loupeGood', 'loupeThis'] as const).map(

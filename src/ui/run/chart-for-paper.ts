@@ -1,5 +1,4 @@
 /** The run chart for a file and for paper: the same lines, dashes and names as on the page, as SVG. */
-import type { RunRow } from '../../measure/run-rows.ts'
 import type { Drawing } from '../../view/svg-file.ts'
 import { tag } from '../../view/svg-shapes.ts'
 import { roundTicks } from '../instruments/line-plot.ts'
@@ -8,12 +7,16 @@ import { dashes, finite, room, tenfolds } from './chart-scale.ts'
 import type { RunLine } from './run-lines.ts'
 
 export interface ChartAsked {
-  rows: readonly RunRow[]
-  lines: readonly RunLine[]
+  /** what was read of each sheet; the lines know what it is */
+  rows: readonly { readonly sheet: number }[]
+  lines: readonly RunLine<never>[]
   events: readonly number[]
-  marker: number
+  /** null where no sheet is looked at */
+  marker: number | null
   axis: string
   early: boolean
+  /** least difference, in the axis's unit, that fills the chart */
+  leastSpan: number
 }
 
 /** px */
@@ -29,12 +32,12 @@ const ink = '#1c1b1a'
 const soft = '#4c4944'
 const faint = '#b9b2a6'
 
-export function chartForPaper({ rows, lines, events, marker, axis, early }: ChartAsked): Drawing {
+export function chartForPaper({ rows, lines, events, marker, axis, early, leastSpan }: ChartAsked): Drawing {
   const across = (sheet: number) => (early ? Math.log10(sheet) : sheet)
   const sheets = rows.map(({ sheet }) => across(sheet))
-  const values = lines.map(({ value }) => rows.map((row) => finite(value(row))))
+  const values = lines.map(({ value }) => rows.map((row) => finite(value(row as never))))
   const all = values.flat().filter((value) => value !== null)
-  const [least, most] = room(Math.min(...all), Math.max(...all))
+  const [least, most] = room(Math.min(...all), Math.max(...all), leastSpan)
   const [first, last] = [sheets[0], Math.max(sheets[sheets.length - 1], sheets[0] + 1)]
   const x = (at: number) => round(left + ((at - first) / (last - first)) * (right - left))
   const y = (value: number) => round(bottom - ((value - least) / (most - least)) * (bottom - top))
@@ -60,7 +63,7 @@ export function chartForPaper({ rows, lines, events, marker, axis, early }: Char
       ...events.map((sheet) =>
         upright(across(sheet), { stroke: soft, 'stroke-width': 1.5, 'stroke-dasharray': '4 4' }),
       ),
-      upright(across(marker), { stroke: ink, 'stroke-width': 3 }),
+      ...(marker === null ? [] : [upright(across(marker), { stroke: ink, 'stroke-width': 3 })]),
       ...values.map((each, index) =>
         tag('path', {
           d: pathThrough(each.map((value, row) => (value === null ? null : [x(sheets[row]), y(value)]))),
@@ -78,7 +81,7 @@ export function chartForPaper({ rows, lines, events, marker, axis, early }: Char
 
 /** Names at the ends of the lines, none on another. */
 function names(
-  lines: readonly RunLine[],
+  lines: readonly RunLine<never>[],
   values: readonly (number | null)[][],
   y: (value: number) => number,
 ): string[] {

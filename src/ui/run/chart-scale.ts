@@ -10,7 +10,7 @@ export function finite(value: number): number | null {
 }
 
 /** A scale with some air above and below; never narrower than what can be told apart. */
-export function room(least: number, most: number): [number, number] {
-  const span = Math.max(most - least, 0.5)
+export function room(least: number, most: number, leastSpan: number): [number, number] {
+  const span = Math.max(most - least, leastSpan)
   return [least >= 0 ? Math.max(0, least - 0.1 * span) : least - 0.1 * span, most + 0.1 * span]
 }

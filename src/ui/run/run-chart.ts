@@ -5,7 +5,6 @@
 import type { PropertyValues } from 'lit'
 import { LitElement, css, html, nothing } from 'lit'
 import type UPlot from 'uplot'
-import type { RunRow } from '../../measure/run-rows.ts'
 import { say, sayNumber } from '../say.ts'
 import type { Drawing } from '../../view/svg-file.ts'
 import { chartForPaper } from './chart-for-paper.ts'
@@ -36,6 +35,7 @@ export class RunChart extends LitElement {
     marker: { type: Number },
     axis: {},
     summary: {},
+    leastSpan: { type: Number },
     early: { type: Boolean },
     dress: {},
     _failed: { state: true },
@@ -76,14 +76,18 @@ export class RunChart extends LitElement {
     }
   `
 
-  declare rows: readonly RunRow[]
-  declare lines: readonly RunLine[]
+  /** what was read of each sheet; the lines know what it is */
+  declare rows: readonly { readonly sheet: number }[]
+  declare lines: readonly RunLine<never>[]
   /** sheets before which something happens */
   declare events: readonly number[]
-  declare marker: number
+  /** null where no sheet is looked at */
+  declare marker: number | null
   /** title of the upright axis, with its unit */
   declare axis: string
   declare summary: string
+  /** least difference, in the axis's unit, that fills the chart */
+  declare leastSpan: number
   /** the first sheets drawn out */
   declare early: boolean
   /** the page's colours (dress.ts) */
@@ -99,6 +103,7 @@ export class RunChart extends LitElement {
   constructor() {
     super()
     this._failed = null
+    this.leastSpan = 0.5
   }
 
   override connectedCallback(): void {
@@ -159,7 +164,7 @@ export class RunChart extends LitElement {
     const host = this.renderRoot.querySelector('.host') as HTMLElement
     const data: UPlot.AlignedData = [
       rows.map(({ sheet }) => this.#across(sheet)),
-      ...lines.map(({ value }) => rows.map((row) => finite(value(row)))),
+      ...lines.map(({ value }) => rows.map((row) => finite(value(row as never)))),
     ]
     this.#chart = new this.#kind(this.#options(width), data, host)
   }
@@ -183,7 +188,7 @@ export class RunChart extends LitElement {
           time: false,
           range: (_, least, most) => [least, Math.max(most, least + 1)],
         },
-        y: { range: (_, least, most) => room(least, most) },
+        y: { range: (_, least, most) => room(least, most, this.leastSpan) },
       },
       axes: [
         {
@@ -220,7 +225,7 @@ export class RunChart extends LitElement {
           (chart) =>
             drawMarks(chart, {
               events: this.events.map((sheet) => this.#across(sheet)),
-              marker: this.#across(this.marker),
+              marker: this.marker === null ? null : this.#across(this.marker),
               ends: this.#ends(),
               graphite,
               soft,
@@ -245,18 +250,18 @@ export class RunChart extends LitElement {
   #ends(): { label: string; value: number }[] {
     const last = this.rows[this.rows.length - 1]
     return this.lines
-      .map(({ label, short = label, value }) => ({ label: short, value: value(last) }))
+      .map(({ label, short = label, value }) => ({ label: short, value: value(last as never) }))
       .filter(({ value }) => Number.isFinite(value))
   }
 
   /** The same lines once more, for a file and for paper. */
   printed(): Drawing {
-    const { rows, lines, events, marker, axis, early } = this
-    return chartForPaper({ rows, lines, events, marker, axis, early })
+    const { rows, lines, events, marker, axis, early, leastSpan } = this
+    return chartForPaper({ rows, lines, events, marker, axis, early, leastSpan })
   }
 
   #down(event: PointerEvent): void {
-    if (event.button !== 0) return
+    if (event.button !== 0 || this.marker === null) return
     ;(event.currentTarget as HTMLElement).setPointerCapture(event.pointerId)
     this.#mark(event)
   }

@@ -6,12 +6,13 @@ import type { RunRow } from '../../measure/run-rows.ts'
 import type { PrintedRun } from '../../session/run-desk.ts'
 import { say, sayName } from '../say.ts'
 
-export interface RunLine {
+/** `Row` is what is read of one sheet. */
+export interface RunLine<Row = RunRow> {
   label: string
   /** as written at its end, where the chart's title says the rest */
   short?: string
   /** in the unit of the chart's axis */
-  value: (row: RunRow) => number
+  value: (row: Row) => number
 }
 
 export const patchGroups = ['all', 'solids', 'overprints'] as const

@@ -4,7 +4,7 @@ import type UPlot from 'uplot'
 interface Marks {
   /** where events stand, and the sheet looked at, on the chart's own scale along the bottom */
   events: readonly number[]
-  marker: number
+  marker: number | null
   /** each line's name, and its value at the end */
   ends: readonly { label: string; value: number }[]
   /** colours of the page */
@@ -23,7 +23,7 @@ export function drawMarks(chart: UPlot, { events, marker, ends, graphite, soft, 
   const ratio = devicePixelRatio
   ctx.save()
   for (const event of events) upright(chart, event, { width: 1.5, colour: soft, dash: [4, 4] })
-  upright(chart, marker, { width: 3, colour: graphite, dash: [] })
+  if (marker !== null) upright(chart, marker, { width: 3, colour: graphite, dash: [] })
   ctx.fillStyle = graphite
   ctx.font = `${letters * ratio}px ${font}`
   ctx.textBaseline = 'middle'
