@@ -100,14 +100,16 @@ test('more readings narrow what is usual, and are still there after a reload', a
   expect(await page.locator('tack-evidence-card').first().locator('table').textContent()).toBe(read)
 })
 
-test('two tabs with one link get the same readings', async ({ page, context }) => {
-  const other = await context.newPage()
+test('two learners with one link get the same readings', async ({ page, browser, baseURL }) => {
+  const second = await browser.newContext(baseURL === undefined ? {} : { baseURL })
+  const other = await second.newPage()
   const read = async (tab: Page) => {
     await open(tab, { level: 'medium', seed: 11 })
     await exactly(tab, 'Loupe').click()
     return tab.locator('tack-evidence-card').first().locator('table').textContent()
   }
   expect(await read(page)).toBe(await read(other))
+  await second.close()
 })
 
 test('the next drill opens by a key, and another follows', async ({ page }) => {

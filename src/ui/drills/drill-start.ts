@@ -11,6 +11,7 @@ import '../number-field.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { DrillElement } from './drill-element.ts'
+import './drill-glimpse.ts'
 import { drillStyles } from './drill-styles.ts'
 
 export class DrillStart extends DrillElement {
@@ -29,7 +30,14 @@ export class DrillStart extends DrillElement {
           .value=${level}
           @choose=${({ value }: ChooseEvent) => this.desk.setLevel(value as Level)}
         ></tack-choice>
-        <button type="button" ?disabled=${making} @click=${() => void this.desk.next()}>${say('room.next')}</button>
+        <button
+          type="button"
+          class=${request ? nothing : 'first'}
+          ?disabled=${making}
+          @click=${() => void this.desk.next()}
+        >
+          ${say('room.next')}
+        </button>
         <tack-number-field
           .label=${say('room.seed')}
           .least=${ranges.seed.least}
@@ -55,6 +63,7 @@ export class DrillStart extends DrillElement {
                 : say('room.none')
         }
       </p>
+      ${request ? nothing : html`<tack-drill-glimpse></tack-drill-glimpse>`}
       ${
         request && drill
           ? html`<p>

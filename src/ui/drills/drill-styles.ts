@@ -22,6 +22,14 @@ export const drillStyles = css`
     gap: 8px 16px;
     align-items: end;
   }
+  .first {
+    background: var(--accent);
+    color: var(--on-accent);
+  }
+  .first:hover:not(:disabled) {
+    background: var(--accent);
+    text-decoration: underline;
+  }
   .mark {
     padding-left: 8px;
     border-left: 4px solid var(--graphite);

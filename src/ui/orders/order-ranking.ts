@@ -6,12 +6,14 @@ import { mannerOf, writeCsv } from '../../report/csv.ts'
 import { factorial } from '../../press/orders.ts'
 import type { PositionScores } from '../../press/order-positions.ts'
 import { positionScores } from '../../press/order-positions.ts'
+import { inkLetters } from '../../session/letters.ts'
 import type { OrderList, Weighed } from '../../session/order-list.ts'
 import { writeSetUp } from '../../session/write-setup.ts'
 import { linkedText } from '../linked-text.ts'
 import { say, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { saveText } from '../strip/save-text.ts'
+import { miniStair } from './mini-stair.ts'
 import './order-pair.ts'
 import './order-table.ts'
 import type { OrderEvent } from './order-event.ts'
@@ -31,6 +33,15 @@ export class OrderRanking extends RankingElement {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
         gap: 8px;
+      }
+      .stairs {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 16px 32px;
+        margin: 12px 0;
+      }
+      figure {
+        margin: 0;
       }
       @media (min-width: 1000px) {
         :host {
@@ -111,7 +122,7 @@ export class OrderRanking extends RankingElement {
     const { running, done, task } = this.ranking.state
     if (running === null) {
       const again = task && this.ranking.holdsFor(this.session.setUp)
-      return html`<button type="button" @click=${() => this.#start()}>
+      return html`<button type="button" class=${again ? nothing : 'first'} @click=${() => this.#start()}>
         ${say(again ? 'orders.rankAgain' : 'orders.rank', { all })}
       </button>`
     }
@@ -153,7 +164,8 @@ export class OrderRanking extends RankingElement {
   #picture() {
     const { task, list } = this.ranking.state
     // Orders come beginning by beginning: the means of a part of them would say something else than those of all.
-    if (!task || !list || !this.ranking.complete) return html`<p class="note">${say('orders.harmWaits')}</p>`
+    if (!task || !list) return this.#stairs()
+    if (!this.ranking.complete) return html`<p class="note">${say('orders.harmWaits')}</p>`
     const scores = this.#positionsOf(list)
     if (!scores) return html`<p class="note">${say('orders.harmWaits')}</p>`
     return html`<tack-position-picture
@@ -161,6 +173,28 @@ export class OrderRanking extends RankingElement {
       .colours=${this.colours}
       .positions=${scores}
     ></tack-position-picture>`
+  }
+
+  /** Before anything is ranked: two of the orders, as stairs. */
+  #stairs() {
+    const { inks } = this.session.setUp
+    const letters = inkLetters(inks.map(({ name }) => name))
+    const treads = inks.map(({ tack }, unit) => ({
+      tack,
+      letter: letters[unit],
+      colour: this.session.colours.solids[unit],
+    }))
+    return html`<div class="stairs">
+        <figure>
+          ${miniStair(treads)}
+          <figcaption>${say('orders.asLoaded')}</figcaption>
+        </figure>
+        <figure>
+          ${miniStair(treads.toReversed())}
+          <figcaption>${say('orders.turnedRound')}</figcaption>
+        </figure>
+      </div>
+      <p class="note">${say('orders.harmWaits')}</p>`
   }
 
   #start(): void {

@@ -68,6 +68,14 @@ export const ordersStyles = css`
     width: 160px;
     accent-color: var(--accent);
   }
+  .first {
+    background: var(--accent);
+    color: var(--on-accent);
+  }
+  .first:hover:not(:disabled) {
+    background: var(--accent);
+    text-decoration: underline;
+  }
   .stair {
     display: block;
     font-size: 13px;

@@ -58,6 +58,7 @@ export const drillRoom = {
   'room.loupeGood': 'good sheet',
   'room.loupeThis': 'this sheet',
 
+  'room.glimpse': 'Two patches side by side: green on the good sheet, bluer on this one. What went wrong?',
   'room.chart': 'Density of the solids, {filter} filter (no unit)',
   'room.chart.filter': 'Through the filter',
 

@@ -23,6 +23,8 @@ export const orders = {
     'A bounded answer, not yet the exact one: {found, number} of {all, number} orders have been looked at, and the best scores {best}. No order at all scores above {most}.',
   'orders.boundedWeights': 'That bound was computed with the weights of its time; rank again for a bound with these.',
   'orders.stale': 'Inks, paper or press have been changed since. These are the orders of the set-up as it was.',
+  'orders.asLoaded': 'The order as loaded',
+  'orders.turnedRound': 'The same inks the other way round',
   'orders.none': 'Nothing is ranked yet.',
 
   'orders.weights': 'What the score counts',

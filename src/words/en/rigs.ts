@@ -62,7 +62,7 @@ export const rigs = {
 
   'rig.chart.time': 'Reading against time',
   'rig.chart.timeAxis': 'Time, s',
-  'rig.chart.readingAxis': 'Reading, tack units of this instrument',
+  'rig.chart.readingAxis': 'Reading, tack units',
   'rig.chart.timeSummary':
     'Reading against time: {count, plural, =0 {nothing yet} other {from {first, number, ::.0} to {last, number, ::.0} tack units after {seconds, number, ::.} s}}.',
   'rig.chart.against': 'Reading against',

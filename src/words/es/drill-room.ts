@@ -63,6 +63,10 @@ export const drillRoom: Translated<typeof english> = {
   'room.loupeGood': 'pliego bueno',
   'room.loupeThis': 'este pliego',
 
+  'room.glimpse': 'Dos parches uno al lado del otro: verde en el pliego bueno, más azulado en este. ¿Qué ha fallado?',
+  'room.chart': 'Densidad de las masas, filtro {filter} (sin unidad)',
+  'room.chart.filter': 'Con el filtro',
+
   'room.diagnose': 'Nombra la causa y lo que la demuestra',
   'room.cause': '{count, plural, one {La causa} other {Las # causas}}',
   'room.proof': 'Lo que la demuestra',

@@ -17,12 +17,13 @@ export const instruments: Translated<typeof english> = {
   'tackmeter.surface': 'Velocidad superficial {speed, number, ::.00} m/s',
   'tackmeter.film': 'Película en los rodillos {film, number, ::.0} µm',
   'tackmeter.evaporated': 'Se ha evaporado el {share, number, ::percent} del disolvente',
-  'tackmeter.reading': 'Lectura {reading, number, ::.0}',
-  'tackmeter.repeats': 'Las lecturas se repiten a {deviation, number, ::.0} (desviación típica, elegida).',
+  'tackmeter.reading': 'Lectura {reading, number, ::.0} unidades de tiro de este instrumento',
+  'tackmeter.repeats':
+    'Las lecturas se repiten a {deviation, number, ::.0} unidades de tiro de este instrumento (desviación típica, elegida).',
   'tackmeter.average':
-    'Media de {count, plural, one {# lectura} other {# lecturas}}: {mean, number, ::.00}, error típico {error, number, ::.00}.',
+    'Media de {count, plural, one {# lectura} other {# lecturas}}: {mean, number, ::.00} unidades de tiro, error típico {error, number, ::.00} unidades de tiro.',
   'tackmeter.conversion':
-    'Una película de tiro 1 en estas condiciones tira {factor, number, ::.000}; en la referencia de la máquina, 2 m/s, 2 µm y 25 °C, tira 1.',
+    'Una tinta de tiro 1 tira {factor, number, ::.000} unidades de tiro en estas condiciones; en la referencia de la máquina, 2 m/s, 2 µm y 25 °C, tira 1 unidad de tiro.',
   'tackmeter.drying': 'Si se deja en marcha, la tinta se seca en los rodillos y la lectura sube y sube: lee al minuto.',
   'tackmeter.exercise.read': 'Lee esta tinta en la condición normalizada y anota su tiro.',
   'tackmeter.exercise.grade': 'Lee estas tintas y ponlas en el orden en que deben imprimirse.',

@@ -26,6 +26,8 @@ export const orders: Translated<typeof english> = {
     'Ese límite se calculó con los pesos de entonces; clasifica otra vez para tener un límite con estos.',
   'orders.stale':
     'Desde entonces han cambiado las tintas, el papel o la máquina. Estas son las secuencias de la configuración de antes.',
+  'orders.asLoaded': 'La secuencia cargada',
+  'orders.turnedRound': 'Las mismas tintas al revés',
   'orders.none': 'Todavía no se ha clasificado nada.',
 
   'orders.weights': 'Qué cuenta en la nota',

@@ -46,27 +46,28 @@ export const rigs: Translated<typeof english> = {
   'rig.readings': 'Lecturas tomadas',
   'rig.noReadings': 'Ninguna todavía.',
   'rig.clearReadings': 'Borrar las lecturas',
-  'rig.took': '{count, plural, one {Lectura} other {# lecturas, la última}} {reading, number, ::.0}',
+  'rig.took':
+    '{count, plural, one {Lectura} other {# lecturas, la última}} {reading, number, ::.0} unidades de tiro de este instrumento',
   'rig.column.condition': 'Volumen, ml; rodillos, °C; velocidad, rpm; tiempo, s',
   'rig.condition':
     '{volume, number, ::.00} ml; {temperature, number, ::.0} °C; {speed, number} rpm; {time, number, ::.} s',
-  'rig.column.readings': 'Lecturas',
+  'rig.column.readings': 'Lecturas, unidades de tiro del instrumento',
   'rig.column.mean': 'Media ± error típico',
-  'rig.meanOf': '{mean, number, ::.00} ± {error, number, ::.00}',
+  'rig.meanOf': '{mean, number, ::.00} ± {error, number, ::.00} unidades de tiro',
   'rig.bothScales': 'Una tinta, dos instrumentos',
   'rig.bothScales.about':
     'Cada número es correcto en su escala. La proporción cambia de tinta a tinta, así que ningún factor convierte una escala en la otra.',
   'rig.bothScales.none':
     'Lee las mismas tintas en la condición normalizada de los dos instrumentos, y aquí se ponen las dos escalas una junto a otra.',
-  'rig.column.laboratory': 'Laboratorio',
-  'rig.column.workshop': 'Taller',
-  'rig.column.ratio': 'Taller / laboratorio',
+  'rig.column.laboratory': 'Laboratorio, sus unidades de tiro',
+  'rig.column.workshop': 'Taller, sus unidades de tiro',
+  'rig.column.ratio': 'Taller / laboratorio, una razón sin unidad',
 
   'rig.chart.time': 'Lectura según el tiempo',
   'rig.chart.timeAxis': 'Tiempo, s',
-  'rig.chart.readingAxis': 'Lectura',
+  'rig.chart.readingAxis': 'Lectura, unidades de tiro',
   'rig.chart.timeSummary':
-    'Lectura según el tiempo: {count, plural, =0 {nada todavía} other {de {first, number, ::.0} a {last, number, ::.0} al cabo de {seconds, number, ::.} s}}.',
+    'Lectura según el tiempo: {count, plural, =0 {nada todavía} other {de {first, number, ::.0} a {last, number, ::.0} unidades de tiro al cabo de {seconds, number, ::.} s}}.',
   'rig.chart.against': 'Lectura según',
   'rig.chart.speed': 'Velocidad',
   'rig.chart.temperature': 'Temperatura',
@@ -77,7 +78,7 @@ export const rigs: Translated<typeof english> = {
   'rig.chart.law': 'Dibujar lo que dice la ley del modelo para una película bien repartida',
   'rig.chart.lawHidden': 'Durante un ejercicio solo se dibujan tus propias lecturas.',
   'rig.chart.trendSummary':
-    '{count, plural, =0 {Todavía no hay lecturas de esta tinta} one {Una lectura de esta tinta} other {# lecturas de esta tinta}}{law, select, yes {; la curva de la ley va de {first, number, ::.0} a {last, number, ::.0}} other {}}.',
+    '{count, plural, =0 {Todavía no hay lecturas de esta tinta} one {Una lectura de esta tinta} other {# lecturas de esta tinta}}{law, select, yes {; la curva de la ley va de {first, number, ::.0} a {last, number, ::.0} unidades de tiro} other {}}.',
   'rig.chart.dots': 'Los puntos son tus lecturas de esta tinta en este instrumento, con cualquier otro ajuste.',
 
   'rig.exercise.answer': 'Tu respuesta, en la escala de laboratorio',

@@ -6,16 +6,16 @@ export const workings: Translated<typeof english> = {
   'workings.of': 'Cuerpo {unit}, {name}, en el parche que se mira. Todos los números de abajo son los de ahora.',
   'workings.pull': 'Con cuánta fuerza aguanta cada película',
   'workings.pullNote':
-    'T valor de tiro (a {speed} m/s, {thickness} µm, {temperature} °C); U velocidad, m/s; θ temperatura, °C; h grosor de la película, µm; s subida por la succión del papel, 1 en la mantilla; w pérdida por el agua. F en unidades de tiro. Una película mezclada tiene la media geométrica de los tiros de sus tintas.',
+    'T valor de tiro (a {speed} m/s, {thickness} µm, {temperature} °C); U velocidad, m/s; θ temperatura, °C; h grosor de la película, µm; s subida por la succión del papel, 1 en la mantilla; w pérdida por el agua; s y w son factores sin unidad. F en unidades de tiro. Una película mezclada tiene la media geométrica de los tiros de sus tintas.',
   'workings.weakest': 'Qué película se rompe',
   'workings.weakestNote':
-    'La resistencia cambia de punto a punto (Weibull, módulo m = {evenness}, la uniformidad del pliego); se rompe primero el plano más débil. p es la parte de los puntos en los que el papel aguanta.',
+    'La resistencia cambia de punto a punto (Weibull, módulo m = {evenness}, sin unidad, la uniformidad del pliego); se rompe primero el plano más débil. p es la parte de los puntos en los que el papel aguanta.',
   'workings.paper': 'Si el papel aguanta',
   'workings.paperNote':
-    'F* es la fuerza que llega al papel, S su resistencia superficial aquí, {strength} unidades de tiro. P es la probabilidad de que el papel (módulo {modulus}) sea más débil que la fuerza: P = {torn}.',
+    'F* es la fuerza que llega al papel, S su resistencia superficial aquí, {strength} unidades de tiro. P es la probabilidad de que el papel (módulo {modulus}, sin unidad) sea más débil que la fuerza: P = {torn}.',
   'workings.contact': 'Cuánta superficie se toca',
   'workings.contactNote':
-    'k es del papel; x es la película en la mantilla, h la película húmeda que encuentra, las dos en µm.',
+    'k, 1/µm, es del papel; x es la película en la mantilla, h la película húmeda que encuentra, las dos en µm.',
   'workings.amount': 'Cuánta tinta se queda',
   'workings.amountBare':
     'Sobre papel desnudo (Walker y Fetsko, 1955): b es lo más que el papel retiene al momento, f la parte del resto que se queda. Todo en µm.',
