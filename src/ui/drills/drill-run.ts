@@ -63,7 +63,7 @@ export class DrillRun extends SessionElement {
         .lines=${lines}
         .events=${[]}
         .marker=${null}
-        .axis=${title}
+        .axis=${say('room.chart.axis')}
         .leastSpan=${leastSpan}
         .summary=${say('run.picture', { what: title, first, last })}
         early

@@ -60,6 +60,7 @@ export const drillRoom = {
 
   'room.glimpse': 'Two patches side by side: green on the good sheet, bluer on this one. What went wrong?',
   'room.chart': 'Density of the solids, {filter} filter (no unit)',
+  'room.chart.axis': 'Density (no unit)',
   'room.chart.filter': 'Through the filter',
 
   'room.diagnose': 'Name the cause and what proves it',

@@ -65,6 +65,7 @@ export const drillRoom: Translated<typeof english> = {
 
   'room.glimpse': 'Dos parches uno al lado del otro: verde en el pliego bueno, más azulado en este. ¿Qué ha fallado?',
   'room.chart': 'Densidad de las masas, filtro {filter} (sin unidad)',
+  'room.chart.axis': 'Densidad (sin unidad)',
   'room.chart.filter': 'Con el filtro',
 
   'room.diagnose': 'Nombra la causa y lo que la demuestra',
