@@ -70,9 +70,13 @@ test('left running, the ink dries and reads higher; the chart goes on with it', 
   await open(page)
   await page.getByRole('button', { name: 'On to 60 s' }).click()
   const chart = page.getByRole('img', { name: /Reading against time/ })
-  const atMinute = number(/to ([\d.]+) tack units after 60 s/.exec((await chart.getAttribute('aria-label')) ?? '')?.[1] ?? null)
+  const atMinute = number(
+    /to ([\d.]+) tack units after 60 s/.exec((await chart.getAttribute('aria-label')) ?? '')?.[1] ?? null,
+  )
   for (let minute = 0; minute < 3; minute++) await page.getByRole('button', { name: '60 s later' }).click()
-  const later = number(/to ([\d.]+) tack units after 240 s/.exec((await chart.getAttribute('aria-label')) ?? '')?.[1] ?? null)
+  const later = number(
+    /to ([\d.]+) tack units after 240 s/.exec((await chart.getAttribute('aria-label')) ?? '')?.[1] ?? null,
+  )
   expect(later).toBeGreaterThan(atMinute * 1.05)
 })
 
