@@ -71,7 +71,7 @@ export class Roll {
 }
 
 /** A lesson of somebody's own may bear the id of one of the course, and is another lesson. */
-export function lessonKey({ id, own }: Pick<LessonResult, 'id' | 'own'>): string {
+function lessonKey({ id, own }: Pick<LessonResult, 'id' | 'own'>): string {
   return own ? `own ${id}` : id
 }
 

@@ -22,7 +22,7 @@ const evidence = v.pipe(
 export const causesSchema = v.pipe(v.array(cause), v.maxLength(40))
 export const evidenceListSchema = v.pipe(v.array(evidence), v.maxLength(60))
 const unit = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(8))
-export const readingsTaken = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostReadings))
+const readingsTaken = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostReadings))
 
 /** Evidence taken, and how many readings of each were averaged. */
 export const measuredSchema = v.pipe(v.array(v.object({ evidence, readings: readingsTaken })), v.maxLength(60))

@@ -34,7 +34,7 @@ export function writeResult(result: Result): string {
   return `${JSON.stringify({ format: resultFormat, version: resultVersion, ...result }, null, 1)}\n`
 }
 
-export function lessonResult({ lesson, own, progress }: LessonDone): LessonResult {
+function lessonResult({ lesson, own, progress }: LessonDone): LessonResult {
   const { id, title, language, steps } = lesson
   const { started, finished, active = 0 } = progress
   const { asked, unaided, finished: done } = summaryOf(lesson, progress)
@@ -55,7 +55,7 @@ export function lessonResult({ lesson, own, progress }: LessonDone): LessonResul
   }
 }
 
-export function drillResult({ drill, job, first, tries, cured, way }: DrillEntry): DrillResult {
+function drillResult({ drill, job, first, tries, cured, way }: DrillEntry): DrillResult {
   return {
     drill,
     job,
