@@ -39,7 +39,8 @@ export class Choice extends LitElement {
       }
       .strip {
         display: inline-flex;
-        border: 1px solid var(--accent);
+        flex-wrap: wrap;
+        border: var(--hairline) solid var(--accent);
         border-radius: var(--corner);
         background: var(--field);
       }
@@ -76,7 +77,7 @@ export class Choice extends LitElement {
         color: var(--on-accent);
       }
       label:has(:focus-visible) {
-        outline: 3px solid var(--accent);
+        outline: var(--focus) solid var(--accent);
         outline-offset: 2px;
         z-index: 1;
       }

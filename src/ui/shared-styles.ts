@@ -42,7 +42,7 @@ export const sharedStyles = css`
   select,
   input {
     min-height: 28px;
-    border: 1px solid var(--edge);
+    border: var(--hairline) solid var(--edge);
     border-radius: var(--corner);
     background: var(--field);
     color: inherit;
@@ -105,7 +105,7 @@ export const sharedStyles = css`
     margin: 3px;
   }
   :focus-visible {
-    outline: 3px solid var(--accent);
+    outline: var(--focus) solid var(--accent);
     outline-offset: 1px;
   }
   summary {
