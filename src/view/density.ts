@@ -5,10 +5,10 @@ import type { Size } from './shapes.ts'
 const finest = 2
 
 /**
- * Pixels of one picture. Chosen so that a picture that fills a projector of 3840 x 2160 is still drawn fluently by a
- * machine without graphics of its own; from the first row on it looks the same.
+ * Pixels of one picture. Chosen so that a picture that fills a projector of 3840 x 2160 still moves on a machine without
+ * graphics of its own; no picture at print size needs more (ui/tools/picture-file.ts).
  */
-const mostPixels = 3_700_000
+const mostPixels = 2_600_000
 
 /** Pixels for each px of a picture of this size. */
 export function density({ width, height }: Size): number {

@@ -205,7 +205,7 @@ for (const [width, height] of [
     const pixels = await page
       .locator('tack-scene-stage.shown canvas')
       .evaluateAll((all) => all.map((each) => (each as HTMLCanvasElement).width * (each as HTMLCanvasElement).height))
-    for (const each of pixels) expect(each).toBeLessThan(4_000_000)
+    for (const each of pixels) expect(each).toBeLessThan(2_700_000)
   })
 }
 

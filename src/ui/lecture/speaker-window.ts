@@ -63,8 +63,10 @@ export class SpeakerWindow extends LitElement {
         color: var(--graphite);
         font-size: 24px;
         line-height: 34px;
-        white-space: pre-line;
         overflow-wrap: anywhere;
+      }
+      .note p {
+        white-space: pre-line;
       }
       .then {
         font-size: 18px;
@@ -163,7 +165,7 @@ export class SpeakerWindow extends LitElement {
 
   #lecturing({ note, nextName, ahead, press, presses }: LectureState) {
     return html`<div class="note" tabindex="0" role="region" aria-label=${say('lecture.speakerNote')}>
-        ${note.trim() || say('lecture.noNote')}
+        <p>${note.trim() || say('lecture.noNote')}</p>
       </div>
       <div class="then">
         <tack-press-marks .made=${press} .count=${presses}></tack-press-marks>

@@ -76,7 +76,8 @@ export class SpotLight extends SessionElement {
     const { magnified } = this
     const nip = layout.first + unit * layout.spacing
     const { radius, spacing, beside } = layout
-    const from = nip - (unitReach + 0.1) * radius
+    // Where units stand close, not into the cylinders of the one before.
+    const from = nip - Math.min((unitReach + 0.1) * radius, spacing - 1.1 * radius)
     const to = beside ? from + spacing : nip + 1.1 * radius
     return [Math.max(2, from * magnified), Math.min(this.size.width - 2, to * magnified)]
   }
