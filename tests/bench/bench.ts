@@ -1,10 +1,21 @@
-/** `npm run bench`: times what has to be fast, as ratios taken in one run, and prints them as a table. */
+/**
+ * `npm run bench`: times what has to be fast, as ratios taken in one run, and prints them as a table.
+ * `npm run bench -- page` takes only the parts named: core, colour, orders, page.
+ */
 import type { BenchRow } from './bench-row.ts'
 import { benchColour } from './colour.ts'
 import { benchCore } from './core.ts'
 import { benchOrders } from './orders.ts'
+import { benchPage } from './page.ts'
 
-const parts: (() => Promise<BenchRow[]>)[] = [benchCore, benchColour, benchOrders]
+const all: Record<string, () => Promise<BenchRow[]>> = {
+  core: benchCore,
+  colour: benchColour,
+  orders: benchOrders,
+  page: benchPage,
+}
+const named = process.argv.slice(2)
+const parts = Object.entries(all).flatMap(([name, part]) => (named.length === 0 || named.includes(name) ? [part] : []))
 
 /** Three figures that count, without exponents. */
 function shown(value: number): string {

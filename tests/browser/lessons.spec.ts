@@ -2,20 +2,10 @@
 import { readFileSync } from 'node:fs'
 import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
-import axe from 'axe-core'
 import { enter, field } from './bench-page.ts'
 import { listenTo } from './console.ts'
 import { atStep, choose, everyForm, goOn, lesson, openFile, openLessons, press } from './lesson-page.ts'
-
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source)
-  const { violations } = await page.evaluate(() =>
-    (globalThis as unknown as { axe: typeof axe }).axe.run({
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    }),
-  )
-  return violations.flatMap(({ id, help, nodes }) => nodes.map((node) => `${id}: ${help}: ${node.html.slice(0, 120)}`))
-}
+import { faultsInBothLights, sticksOutAt } from './faults.ts'
 
 async function toPatchStep(page: Page): Promise<void> {
   await openLessons(page)
@@ -289,27 +279,25 @@ test('a handout prints steps, figures, blanks, and the answers on a page of thei
   expect(await sheets.last().evaluate((each) => getComputedStyle(each).breakBefore)).toBe('page')
 })
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing wrong in the lessons, in the ${colorScheme}`, async ({ page }) => {
-    test.setTimeout(60_000)
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' })
-    await openLessons(page)
-    expect(await faults(page)).toEqual([])
-    await page.getByRole('button', { name: 'Handout: Two inks, the wrong way round' }).click()
-    expect(await faults(page)).toEqual([])
-    await page.getByRole('button', { name: 'All lessons' }).click()
-    await page.getByRole('button', { name: 'Write a lesson' }).click()
-    expect(await faults(page)).toEqual([])
-    await page.getByRole('button', { name: 'All lessons' }).click()
-    await openFile(page, everyForm)
-    await lesson(page).getByText('For instructors').click()
-    for (const step of ['guess', 'look', 'arrange', 'number', 'diagnose']) {
-      await lesson(page).getByRole('combobox', { name: 'Go to step' }).selectOption(step)
-      if (step === 'look') await press(page, 'Check the bench')
-      expect(await faults(page)).toEqual([])
-    }
-  })
-}
+test('axe finds nothing wrong in the lessons, in the light and in the dark', async ({ page }) => {
+  test.setTimeout(60_000)
+  await page.emulateMedia({ reducedMotion: 'reduce' })
+  await openLessons(page)
+  expect(await faultsInBothLights(page)).toEqual([])
+  await page.getByRole('button', { name: 'Handout: Two inks, the wrong way round' }).click()
+  expect(await faultsInBothLights(page)).toEqual([])
+  await page.getByRole('button', { name: 'All lessons' }).click()
+  await page.getByRole('button', { name: 'Write a lesson' }).click()
+  expect(await faultsInBothLights(page)).toEqual([])
+  await page.getByRole('button', { name: 'All lessons' }).click()
+  await openFile(page, everyForm)
+  await lesson(page).getByText('For instructors').click()
+  for (const step of ['guess', 'look', 'arrange', 'number', 'diagnose']) {
+    await lesson(page).getByRole('combobox', { name: 'Go to step' }).selectOption(step)
+    if (step === 'look') await press(page, 'Check the bench')
+    expect(await faultsInBothLights(page)).toEqual([])
+  }
+})
 
 test('a whole step is done by keyboard alone, and the focus goes to the next step', async ({ page }) => {
   await openLessons(page)
@@ -335,18 +323,15 @@ test('a whole step is done by keyboard alone, and the focus goes to the next ste
   await expect(lesson(page)).toContainText('Your prediction: Less stays')
 })
 
-for (const width of [320, 390, 768, 1024, 1366, 1920]) {
-  test(`nothing of a lesson sticks out to the side at ${String(width)} px`, async ({ page }) => {
-    await page.setViewportSize({ width, height: 768 })
-    await toPatchStep(page)
-    const sideways = () => page.evaluate(() => document.documentElement.scrollWidth)
-    expect(await sideways()).toBeLessThanOrEqual(width)
-    await press(page, 'All lessons')
-    expect(await sideways()).toBeLessThanOrEqual(width)
-    await page.getByRole('button', { name: 'Write a lesson' }).click()
-    expect(await sideways()).toBeLessThanOrEqual(width)
-  })
-}
+test('nothing of a lesson sticks out to the side from 320 to 1920 px', async ({ page }) => {
+  const widths = [320, 390, 768, 1024, 1366, 1920]
+  await toPatchStep(page)
+  expect(await sticksOutAt(page, widths)).toEqual([])
+  await press(page, 'All lessons')
+  expect(await sticksOutAt(page, widths)).toEqual([])
+  await page.getByRole('button', { name: 'Write a lesson' }).click()
+  expect(await sticksOutAt(page, widths)).toEqual([])
+})
 
 test('at 1366 x 768 step and section are seen together', async ({ page }) => {
   await toPatchStep(page)

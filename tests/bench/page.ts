@@ -1,0 +1,187 @@
+/**
+ * The built page on a slow machine: how long it blocks while it is used, and whether it grows while the press runs.
+ * Needs `npm run build` before. The processor is slowed four times, and drawing is done in software.
+ */
+import type { Browser, CDPSession, Page } from '@playwright/test'
+import { chromium } from '@playwright/test'
+import { preview } from 'vite'
+import { chromiumFlags, provideChromium } from '../browser/chromium.ts'
+import type { BenchRow } from './bench-row.ts'
+
+const slowed = 4
+const views = ['Strip', 'Lessons', 'Orders', 'Trials', 'Run chart', 'Instruments', 'Fault drills', 'Glossary', 'Bench']
+
+export async function benchPage(): Promise<BenchRow[]> {
+  const server = await preview({ preview: { host: '127.0.0.1', port: 0 }, logLevel: 'silent' })
+  const browser = await chromium.launch({ executablePath: provideChromium(), args: chromiumFlags })
+  try {
+    const [address] = server.resolvedUrls?.local ?? []
+    return [
+      ...(await blocking(browser, address)),
+      ...(await frames(browser, address)),
+      ...(await growth(browser, address)),
+    ]
+  } finally {
+    await browser.close()
+    await server.close()
+  }
+}
+
+async function open(browser: Browser, width = 1366): Promise<{ page: Page; chrome: CDPSession }> {
+  const context = await browser.newContext({
+    viewport: { width, height: width < 500 ? 844 : 768 },
+    serviceWorkers: 'block',
+  })
+  const page = await context.newPage()
+  return { page, chrome: await context.newCDPSession(page) }
+}
+
+async function settled(page: Page): Promise<void> {
+  await page.locator('tack-line-picture canvas').first().waitFor()
+  await page.waitForTimeout(3000)
+}
+
+/** The longest time in which the page could not answer, for each thing a person does. */
+async function blocking(browser: Browser, address: string): Promise<BenchRow[]> {
+  const { page, chrome } = await open(browser)
+  await page.addInitScript(() => {
+    const tasks: number[] = []
+    Object.assign(window, { tasks })
+    new PerformanceObserver((list) => list.getEntries().forEach(({ duration }) => tasks.push(duration))).observe({
+      type: 'longtask',
+    })
+  })
+  await chrome.send('Emulation.setCPUThrottlingRate', { rate: slowed })
+  await page.goto(`${address}#view=bench`)
+  await settled(page)
+  const rows: BenchRow[] = []
+  const longest = async (name: string, act: () => Promise<unknown>) => {
+    await page.evaluate(() => ((window as unknown as { tasks: number[] }).tasks.length = 0))
+    await act()
+    await page.waitForTimeout(1500)
+    const tasks = await page.evaluate(() => (window as unknown as { tasks: number[] }).tasks)
+    rows.push({ name: `longest block: ${name}`, value: Math.max(0, ...tasks), unit: 'ms', note: 'below 200' })
+  }
+  const button = (name: string | RegExp) => page.getByRole('button', { name, exact: true }).first()
+  await longest('order reversed', () => button('Order reversed').click())
+  await longest('undo', () => button('Undo').click())
+  await longest('play', () => button('Run').click())
+  await longest('pause', () => button('Pause').click())
+  await longest('scrub', async () => {
+    const slider = page.getByRole('slider', { name: 'nip', exact: true })
+    for (const phase of ['10', '50', '90']) await slider.fill(phase)
+  })
+  await longest('change a film', async () => {
+    await page.getByRole('textbox', { name: 'Tack of cyan' }).fill('11')
+    await page.getByRole('textbox', { name: 'Tack of cyan' }).press('Enter')
+  })
+  for (const view of views) {
+    await longest(`open ${view}`, () => page.getByRole('link', { name: view, exact: true }).click())
+    if (view === 'Orders') await longest('rank 24 orders', () => button(/^Rank all/).click())
+    if (view === 'Lessons') await longest('open a lesson', () => button(/^(Begin|Start|Go on|Open)/).click())
+  }
+  await page.context().close()
+  return rows
+}
+
+/** Frames a second while the press runs, not slowed. */
+async function frames(browser: Browser, address: string): Promise<BenchRow[]> {
+  const rows: BenchRow[] = []
+  for (const width of [390, 1366]) {
+    const { page } = await open(browser, width)
+    await page.goto(`${address}#view=bench`)
+    await settled(page)
+    await page.getByRole('button', { name: 'Run', exact: true }).click()
+    const perSecond = await page.evaluate(
+      () =>
+        new Promise<number>((resolve) => {
+          const start = performance.now()
+          let count = 0
+          const next = () => {
+            count++
+            const passed = performance.now() - start
+            if (passed > 4000) resolve((1000 * count) / passed)
+            else requestAnimationFrame(next)
+          }
+          requestAnimationFrame(next)
+        }),
+    )
+    rows.push({ name: `frames while it runs, ${width} px`, value: perSecond, unit: '1/s', note: 'software drawing' })
+    await page.context().close()
+  }
+  return rows
+}
+
+/** ms that pass on the page with each frame: the most that its clock takes at once, so that half an hour is soon over. */
+const leap = 250
+const halfHour = (30 * 60 * 1000) / leap
+
+/** What half an hour of running leaves behind, and what 10,000 changes do. */
+async function growth(browser: Browser, address: string): Promise<BenchRow[]> {
+  const { page, chrome } = await open(browser)
+  await page.addInitScript((leap) => {
+    const next = window.requestAnimationFrame.bind(window)
+    const times = { frames: 0, now: 0 }
+    Object.assign(window, { times })
+    window.requestAnimationFrame = (call) =>
+      next((now) => {
+        times.now = Math.max(times.now, now)
+        call((times.now += leap))
+        times.frames++
+      })
+  }, leap)
+  await page.goto(`${address}#view=bench`)
+  await settled(page)
+  await page.getByRole('button', { name: 'Run', exact: true }).click()
+  const pass = async (count: number) => {
+    const seen = () => page.evaluate(() => (window as unknown as { times: { frames: number } }).times.frames)
+    const until = (await seen()) + count
+    while ((await seen()) < until) await page.waitForTimeout(200)
+  }
+  await pass(200)
+  const before = await held(page, chrome)
+  await pass(halfHour)
+  const after = await held(page, chrome)
+  await page.getByRole('button', { name: 'Pause', exact: true }).click()
+  await page.evaluate(() => {
+    const { session } = document.querySelector('tack-page') as unknown as {
+      session: { change: (change: { kind: 'seed'; seed: number }) => void }
+    }
+    for (let seed = 1; seed <= 300; seed++) session.change({ kind: 'seed', seed })
+  })
+  const changed = await held(page, chrome)
+  await page.evaluate(() => {
+    const { session } = document.querySelector('tack-page') as unknown as {
+      session: { change: (change: { kind: 'seed'; seed: number }) => void }
+    }
+    for (let seed = 301; seed <= 10_300; seed++) session.change({ kind: 'seed', seed })
+  })
+  const often = await held(page, chrome)
+  await page.context().close()
+  return [...compared('30 minutes', before, after), ...compared('10,000 changes', changed, often)]
+}
+
+interface Held {
+  heap: number
+  nodes: number
+  listeners: number
+  workers: number
+}
+
+async function held(page: Page, chrome: CDPSession): Promise<Held> {
+  await page.waitForTimeout(500)
+  await chrome.send('HeapProfiler.collectGarbage')
+  const { usedSize } = await chrome.send('Runtime.getHeapUsage')
+  const { nodes, jsEventListeners } = await chrome.send('Memory.getDOMCounters')
+  return { heap: usedSize / 1e6, nodes, listeners: jsEventListeners, workers: page.workers().length }
+}
+
+function compared(what: string, before: Held, after: Held): BenchRow[] {
+  const units = { heap: 'MB', nodes: '', listeners: '', workers: '' }
+  return (Object.keys(units) as (keyof Held)[]).map((kind) => ({
+    name: `${kind} after ${what}`,
+    value: after[kind],
+    unit: units[kind],
+    note: `before: ${before[kind].toFixed(kind === 'heap' ? 2 : 0)}`,
+  }))
+}
