@@ -340,7 +340,7 @@ test('the report is all that is printed, and goes again', async ({ page }) => {
 
 test('a draft brings back the bench after a reload, and a link goes before it', async ({ page }) => {
   await openBench(page)
-  await expect(page.getByText('No changes yet')).toBeVisible()
+  await expect(page.getByText('Unchanged')).toBeVisible()
   await page.getByRole('button', { name: 'Order reversed' }).click()
   const reversed = await order(page)
   await expect(page.getByText('Draft saved')).toBeVisible()
@@ -348,13 +348,13 @@ test('a draft brings back the bench after a reload, and a link goes before it', 
   await expect.poll(() => order(page)).toEqual(reversed)
   await page.goto('about:blank')
   await page.goto('./#v=1&inks=cyan:14,yellow:10')
-  await expect(page.getByText('No changes yet')).toBeVisible()
+  await expect(page.getByText('Unchanged')).toBeVisible()
   expect(await order(page)).toEqual(['cyan', 'yellow'])
 })
 
 test('leaving the page at once loses nothing', async ({ page }) => {
   await openBench(page)
-  await expect(page.getByText('No changes yet')).toBeVisible()
+  await expect(page.getByText('Unchanged')).toBeVisible()
   await page.getByRole('button', { name: 'Order reversed' }).click()
   const reversed = await order(page)
   await page.reload()

@@ -29,11 +29,13 @@ export class LecturePrepare extends LectureElement {
       .show {
         min-height: 44px;
         padding: 0 24px;
-        background: var(--accent);
-        color: var(--on-accent);
         font-size: 18px;
       }
-      .show:hover:not(:disabled) {
+      .show:enabled {
+        background: var(--accent);
+        color: var(--on-accent);
+      }
+      .show:enabled:hover {
         background: var(--accent);
         text-decoration: underline;
       }

@@ -7,7 +7,7 @@ export const tools = {
   'tools.dropHere': 'Let go to look into the file. Nothing on the bench changes yet.',
 
   'tools.draft.opening': 'Looking for a draft…',
-  'tools.draft.empty': 'No changes yet',
+  'tools.draft.empty': 'Unchanged',
   'tools.draft.saved': 'Draft saved',
   'tools.draft.not saved': 'Draft not saved',
   'tools.draft.storage full': 'Draft not saved: storage full',
