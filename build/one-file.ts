@@ -38,5 +38,5 @@ export const oneFile: Plugin = {
 
 /** The file travels alone, so what it is made of carries its licences inside. */
 function licenceComment(notices: string[]): string {
-  return `\n<!--\n${notices.join('\n\n').replaceAll('--', '- -').replaceAll('>', '&gt;')}\n-->\n`
+  return `\n<!--\n${notices.join('\n\n').replaceAll(/\r\n?/g, '\n').replaceAll('--', '- -').replaceAll('>', '&gt;')}\n-->\n`
 }

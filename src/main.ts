@@ -11,11 +11,19 @@ if (import.meta.env.MODE !== 'file') void import('./ui/font-further.css')
 
 await beginLanguage()
 
+// A package says in its address that a learning system opens it; src/report/learning-system/launch.ts has the words.
+const isPackage = new URLSearchParams(location.search).has('standard')
+const bar = isPackage ? await (await import('./ui/learning-system/launch-visit.ts')).launchVisit(location.search) : null
+
 const lecture = lectureOfSpeaker(location.hash)
 if (lecture === null) {
   const page = new Page()
   page.session = new Session()
-  document.body.append(page, new OfflineNotice())
+  if (bar) {
+    bar.session = page.session
+    document.body.append(bar)
+  }
+  document.body.append(page, ...(isPackage ? [] : [new OfflineNotice()]))
 } else {
   // Not waited for: its code needs some of what stands in the same piece as this.
   void import('./ui/lecture/speaker-window.ts').then(({ SpeakerWindow }) => {

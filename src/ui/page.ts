@@ -34,7 +34,7 @@ export class Page extends SessionElement {
       :host {
         display: grid;
         grid-template-rows: auto auto minmax(0, 1fr);
-        min-height: 100dvh;
+        min-height: calc(100dvh - var(--above, 0px));
       }
       tack-page-header {
         padding: 8px 8px 0;
@@ -58,7 +58,7 @@ export class Page extends SessionElement {
       }
       @media (min-width: 1100px) and (min-height: 700px) {
         :host(:is([data-view='bench'], [data-view='lessons'])) {
-          height: 100dvh;
+          height: calc(100dvh - var(--above, 0px));
         }
       }
     `,

@@ -48,7 +48,9 @@ export const scorm12: Dialect = {
     ['cmi.core.score.min', '0'],
     ['cmi.core.score.max', '100'],
     ['cmi.core.score.raw', decimal(100 * account.score)],
-    ['cmi.core.lesson_location', account.bookmark.slice(0, longestString)],
+    ...(account.bookmark === ''
+      ? []
+      : [['cmi.core.lesson_location', account.bookmark.slice(0, longestString)] as const]),
   ],
 
   suspended: ({ suspended }) => [['cmi.suspend_data', suspended]],

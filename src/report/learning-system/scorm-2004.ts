@@ -50,7 +50,7 @@ export const scorm2004: Dialect = {
     ['cmi.score.min', '0'],
     ['cmi.score.max', '100'],
     ['cmi.score.raw', decimal(100 * account.score)],
-    ['cmi.location', account.bookmark.slice(0, longestLocation)],
+    ...(account.bookmark === '' ? [] : [['cmi.location', account.bookmark.slice(0, longestLocation)] as const]),
   ],
 
   suspended: ({ suspended }) => [['cmi.suspend_data', suspended]],

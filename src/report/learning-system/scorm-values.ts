@@ -22,9 +22,9 @@ export function timeOfDay(at: number): string {
   return new Date(at).toISOString().slice(11, 19)
 }
 
-/** ms since 1970 as time(second,10,0) of SCORM 2004. */
+/** ms since 1970 as a time of SCORM 2004, in whose form a time zone follows a fraction of a second and nothing else. */
 export function moment(at: number): string {
-  return `${new Date(at).toISOString().slice(0, 19)}Z`
+  return `${new Date(at).toISOString().slice(0, 22)}Z`
 }
 
 /** s as an ISO 8601 duration with hundredths: timeinterval(second,10,2) of SCORM 2004, Duration of xAPI. */

@@ -106,6 +106,11 @@ export class Visit {
     return this.#account
   }
 
+  /** Whether the browser keeps what waits. */
+  get keeps(): boolean {
+    return this.#shelf?.keeps ?? this.#ports.storage !== null
+  }
+
   /** How many entries the system has not confirmed. */
   get waiting(): number {
     return this.#entries.length
@@ -126,7 +131,7 @@ export class Visit {
 
   /** The work as it stands now. */
   note(work: Work): void {
-    if (this.#left || this.#state.kind === 'looking round') return
+    if (this.#state.kind === 'looking round') return
     const account = this.#accountOf(work)
     const before = { work: this.#work, account: this.#account }
     const news = happenedBetween(before, { work, account }, (id) => this.#lesson(id), this.#known.asksOfDrill)
@@ -136,7 +141,8 @@ export class Visit {
     this.#marks = { ...this.#marks, revision: this.#marks.revision + 1, once: this.#onceBy(account) }
     this.#dirty = true
     this.#keep()
-    if (this.#opened && !this.#busy && this.#tries === 0) this.#schedule(news.length > 0 ? delays.answer : delays.other)
+    if (this.#opened && !this.#busy && !this.#left && this.#tries === 0)
+      this.#schedule(news.length > 0 ? delays.answer : delays.other)
   }
 
   /** Tells the system now, as when the page is hidden or somebody asks for it. */
@@ -226,8 +232,10 @@ export class Visit {
   #addWhatIsThere({ marks, work }: { marks: Marks; work: Work }): void {
     const told = Math.max(this.#marks.told, marks.told)
     this.#entries = this.#entries.filter(({ number }) => number > told)
-    const [first, second] = marks.revision > this.#marks.revision ? [work, this.#work] : [this.#work, work]
-    this.#work = mergeWork(first, second, (id) => this.#lesson(id))
+    // Where nothing waits here, the later of the two holds all of the other; a lesson may have been begun again in it.
+    const isLater = marks.revision > this.#marks.revision && this.#entries.length === 0
+    if (isLater) this.#work = work
+    else if (marks.revision !== this.#marks.revision) this.#work = mergeWork(this.#work, work)
     const revision = Math.max(this.#marks.revision, marks.revision) + 1
     this.#marks = { ...this.#marks, told, revision, once: { ...this.#marks.once, ...marks.once } }
   }
@@ -235,7 +243,7 @@ export class Visit {
   /** What was done before it was known where it belongs. */
   #addDone(work: Work, entries: readonly Entry[]): void {
     if (entries.length + Object.keys(work.lessons).length + work.drills.length === 0) return
-    this.#work = mergeWork(work, this.#work, (id) => this.#lesson(id))
+    this.#work = mergeWork(work, this.#work)
     for (const entry of entries) this.#entries.push({ ...entry, number: this.#nextNumber() })
     this.#marks = { ...this.#marks, revision: this.#marks.revision + 1 }
   }
@@ -244,12 +252,13 @@ export class Visit {
   #overtaken(text: string | null): void {
     const there = text === null ? null : resumeFrom(text, this.#known.lesson)
     if (!there) return
-    const { attempt } = there.marks
+    const { attempt, told, once } = there.marks
+    const revision = Math.max(this.#marks.revision, there.marks.revision) + 1
     const entries = this.#entries
     this.#entries = []
-    this.#addWhatIsThere(there)
-    this.#marks = { ...this.#marks, attempt }
+    this.#marks = { attempt, told: Math.max(this.#marks.told, told), revision, once: { ...this.#marks.once, ...once } }
     for (const entry of entries) this.#entries.push({ ...entry, number: this.#nextNumber() })
+    this.#work = mergeWork(this.#work, there.work)
     this.#account = this.#accountOf(this.#work)
   }
 

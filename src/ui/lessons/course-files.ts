@@ -26,6 +26,17 @@ const editions = import.meta.glob<string>('../../../lessons/*/*.lesson.yaml', {
 
 export const course: Course = readCourse(courseText).course ?? { format: 1, title: '', everyday: [], lessons: [] }
 
+/** Ids of the lessons that are on offer: all of the course, or those of a package. */
+let offered: readonly string[] = course.lessons
+
+export function offeredLessons(): readonly string[] {
+  return offered
+}
+
+export function offerOnly(lessons: readonly string[]): void {
+  offered = lessons
+}
+
 /** Text of a lesson of the course in the page's language; in English where there is no edition in it. */
 export function lessonText(id: string): string {
   return editions[`../../../lessons/${language().tag}/${lessonFile(id)}`] ?? englishText(id)

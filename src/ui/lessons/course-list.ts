@@ -9,7 +9,7 @@ import { addressOf } from '../address.ts'
 import { language } from '../language.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
-import { course, courseLesson } from './course-files.ts'
+import { courseLesson, offeredLessons } from './course-files.ts'
 import './hand-in.ts'
 import { lessonStyles } from './lesson-styles.ts'
 
@@ -91,14 +91,14 @@ export class CourseList extends LitElement {
 
   override render() {
     const { keeps, own, writing } = this.learning
-    const states = course.lessons.map((id) => this.#stateOf(id, courseLesson(id)))
+    const states = offeredLessons().map((id) => this.#stateOf(id, courseLesson(id)))
     const next = states.findIndex(({ finished }) => !finished)
     return html`
       <h2>${say('lessons.heading')}</h2>
       <p class="lead">${say('lessons.lead')}</p>
       ${keeps ? nothing : html`<p class="set-off" role="status">${say('lessons.notKept')}</p>`}
       <ol class="course" aria-label=${say('lessons.course')}>
-        ${course.lessons.map((id, at) => this.#entry(courseLesson(id), at, states[at], at === next))}
+        ${offeredLessons().map((id, at) => this.#entry(courseLesson(id), at, states[at], at === next))}
       </ol>
       <section class="own">
         <h3>${say('lessons.own')}</h3>

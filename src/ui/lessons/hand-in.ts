@@ -10,6 +10,7 @@ import { makeResult, writeResult } from '../../session/make-result.ts'
 import { longestName } from '../../session/result-format.ts'
 import { browserStorage } from '../browser-storage.ts'
 import { say } from '../say.ts'
+import type { Session } from '../../session/session.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { saveText } from '../strip/save-text.ts'
@@ -78,20 +79,23 @@ export class HandIn extends SessionElement {
     return learningOf(this.session, browserStorage)
   }
 
-  readonly #save = (): void => {
-    const learning = this.#learning
-    const { name, group } = learning
-    const result = makeResult(
-      {
-        learner: { id: learning.learnerId(newId), name, group },
-        course: { title: course.title, version: courseMark() },
-        lessons: lessonsDone(learning),
-        drills: drillDeskOf(this.session, browserStorage, () => Date.now()).state.record,
-      },
-      Date.now(),
-    )
-    saveText(fileNameOf(say('board.fileName', { name }), '.result.json'), 'application/json', writeResult(result))
-  }
+  readonly #save = (): void => saveResultFile(this.session)
+}
+
+/** Hands the learner's result file to the person. */
+export function saveResultFile(session: Session): void {
+  const learning = learningOf(session, browserStorage)
+  const { name, group } = learning
+  const result = makeResult(
+    {
+      learner: { id: learning.learnerId(newId), name, group },
+      course: { title: course.title, version: courseMark() },
+      lessons: lessonsDone(learning),
+      drills: drillDeskOf(session, browserStorage, () => Date.now()).state.record,
+    },
+    Date.now(),
+  )
+  saveText(fileNameOf(say('board.fileName', { name }), '.result.json'), 'application/json', writeResult(result))
 }
 
 /** What was begun of the course, in its order, and of the lessons of one's own. */

@@ -10,7 +10,15 @@ import { browserStorage } from '../browser-storage.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
-import { checked, course, courseLesson, exampleText, lessonText, termsKnownBefore } from './course-files.ts'
+import {
+  checked,
+  course,
+  courseLesson,
+  exampleText,
+  lessonText,
+  offeredLessons,
+  termsKnownBefore,
+} from './course-files.ts'
 import type { ListWish } from './course-list.ts'
 import './course-list.ts'
 import './lesson-author.ts'
@@ -318,8 +326,8 @@ export class LessonsView extends SessionElement {
   }
 
   #after(key: string): Lesson | null {
-    const at = course.lessons.indexOf(key)
-    const id = at < 0 ? undefined : course.lessons.at(at + 1)
+    const at = offeredLessons().indexOf(key)
+    const id = at < 0 ? undefined : offeredLessons().at(at + 1)
     return id === undefined ? null : courseLesson(id)
   }
 

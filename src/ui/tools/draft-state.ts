@@ -1,10 +1,10 @@
 /** What became of the draft, in three words; only what a person has to know at once is read out. */
-import { css, html } from 'lit'
+import { css, html, nothing } from 'lit'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import type { DraftNews } from './page-draft.ts'
-import { draftOf } from './page-draft.ts'
+import { draftOf, keepsNoDraft } from './page-draft.ts'
 
 const quiet: readonly DraftNews[] = ['opening', 'empty', 'saved', 'not saved']
 
@@ -37,6 +37,7 @@ export class DraftStateLine extends SessionElement {
   }
 
   override render() {
+    if (keepsNoDraft()) return nothing
     const { news } = draftOf(this.session)
     const words = say(`tools.draft.${news}`)
     const isQuiet = quiet.includes(news)

@@ -6,6 +6,7 @@ import { sharedStyles } from '../shared-styles.ts'
 import './draft-panel.ts'
 import type { OpenPanel } from './open-panel.ts'
 import './open-panel.ts'
+import './pack-section.ts'
 import type { PageDraft } from './page-draft.ts'
 import './pictures-panel.ts'
 import './report-panel.ts'
@@ -28,6 +29,7 @@ export class FilePanel extends SessionElement {
       <section><tack-tables-panel .session=${session}></tack-tables-panel></section>
       <section><tack-pictures-panel .session=${session}></tack-pictures-panel></section>
       <section><tack-report-panel .session=${session}></tack-report-panel></section>
+      <section><tack-pack-section></tack-pack-section></section>
     `
   }
 

@@ -2,6 +2,7 @@
 import type { Draft } from '../../session/draft.ts'
 import type { DraftState } from '../../session/draft-shelf.ts'
 import type { Session } from '../../session/session.ts'
+import { isVisit } from '../browser-storage.ts'
 
 export type DraftNews = DraftState | 'opening' | 'empty' | 'not loaded'
 
@@ -77,9 +78,17 @@ export function draftOf(session: Session): PageDraft {
   return draft
 }
 
-/** Keeps a draft from now on. A page inside another shows what that one asks for, and keeps none. */
+/**
+ * A page inside another shows what that one asks for, and keeps no draft; nor does one that a learning system has opened,
+ * perhaps for one learner after another.
+ */
+export function keepsNoDraft(): boolean {
+  return window.parent !== window || isVisit()
+}
+
+/** Keeps a draft from now on, where one is kept. */
 export async function beginDraft(session: Session, takeUp: boolean): Promise<void> {
-  if (window.parent !== window) return
+  if (keepsNoDraft()) return
   const draft = draftOf(session)
   addEventListener('pagehide', () => draft.flush())
   document.addEventListener('visibilitychange', () => {

@@ -91,7 +91,7 @@ const rules2004: readonly Rule[] = [
   },
   {
     element: /^cmi\.interactions\.\d+\.timestamp$/,
-    allowed: /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d{1,2})?(Z|[+-]\d\d(:\d\d)?)?$/,
+    allowed: /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d{1,2}(Z|[+-]\d\d(:\d\d)?)?)?$/,
   },
   { element: /^cmi\.interactions\.\d+\.description$/, allowed: upTo(250) },
   { element: /^cmi\.interactions\.\d+\.correct_responses\.\d+\.pattern$/, allowed: ofItsType(pattern2004) },
