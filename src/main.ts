@@ -11,8 +11,8 @@ if (import.meta.env.MODE !== 'file') void import('./ui/font-further.css')
 
 await beginLanguage()
 
-// A package says in its address that a learning system opens it; src/report/learning-system/launch.ts has the words.
-const isPackage = new URLSearchParams(location.search).has('standard')
+// Packages hold the single file, and say in its address that a learning system opens it (report/learning-system/launch.ts).
+const isPackage = import.meta.env.MODE === 'file' && new URLSearchParams(location.search).has('standard')
 const bar = isPackage ? await (await import('./ui/learning-system/launch-visit.ts')).launchVisit(location.search) : null
 
 const lecture = lectureOfSpeaker(location.hash)

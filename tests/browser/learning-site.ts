@@ -5,7 +5,8 @@
 import { readFileSync } from 'node:fs'
 import { createServer } from 'node:http'
 import type { IncomingMessage, ServerResponse } from 'node:http'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { unzipSync } from 'fflate'
 import { contentsOf } from '../../src/report/learning-package/contents-of.ts'
 import { packageZip } from '../../src/report/learning-package/package-files.ts'
@@ -14,6 +15,8 @@ import { StrictStore } from '../report/learning-system/strict-store.ts'
 import type { LaunchWish } from '../report/learning-system/strict-store.ts'
 
 const root = join(import.meta.dirname, '../..')
+/** Scripts of scorm-again, as a page loads them; its entry for modules is one folder below. */
+const scormAgain = join(dirname(fileURLToPath(import.meta.resolve('scorm-again'))), '..')
 
 export class LearningSite {
   readonly store = new StrictStore()
@@ -74,7 +77,7 @@ export class LearningSite {
     } else if (address.pathname === '/lms.html') {
       response.writeHead(200, { 'content-type': 'text/html; charset=utf-8' }).end(this.#systemPage())
     } else if (/^\/scorm(12|2004)\.js$/.test(address.pathname)) {
-      const script = readFileSync(join(root, 'node_modules/scorm-again/dist', address.pathname))
+      const script = readFileSync(join(scormAgain, address.pathname))
       response.writeHead(200, { 'content-type': 'text/javascript' }).end(script)
     } else if (/^\/(xapi|fetch)/.test(address.pathname)) {
       this.#store(

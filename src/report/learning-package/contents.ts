@@ -2,7 +2,7 @@
 import type { Launch } from '../learning-system/launch.ts'
 
 /** A lesson or a drill, which is an objective of its own in a learning system. */
-export interface PackagedTask {
+interface PackagedTask {
   /** as accountOf names it (learning-system/account.ts) */
   readonly id: string
   readonly title: string

@@ -9,7 +9,7 @@ import type { DrillWay } from '../../session/drill-way.ts'
 import { stepName } from './account.ts'
 import type { KeptBench } from './work.ts'
 
-export interface Choice {
+interface Choice {
   /** small letters, digits, hyphens and underscores */
   readonly id: string
   readonly text: string
@@ -126,7 +126,7 @@ function choice(
 }
 
 /** A name as an id: an ink may be called anything. */
-export function plainId(name: string): string {
+function plainId(name: string): string {
   const plain = name
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')

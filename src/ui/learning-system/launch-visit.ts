@@ -15,7 +15,7 @@ import { Visit } from '../../report/learning-system/visit.ts'
 import { Learning } from '../../session/learning.ts'
 import { keepForVisit, ownStorage } from '../browser-storage.ts'
 import { comfort } from '../comfort.ts'
-import { chooseLanguage, isOffered } from '../language.ts'
+import { chooseLanguage, isOffered, language } from '../language.ts'
 import { course, courseLesson, offerOnly } from '../lessons/course-files.ts'
 import { say } from '../say.ts'
 import { connectOnlyTo } from './narrow-policy.ts'
@@ -70,7 +70,7 @@ function systemFor(standard: Launch['standard'], search: string): LearningSystem
   if (!launch) return null
   connectOnlyTo([launch.endpoint, launch.fetch])
   const fetchHere = (address: string, request: RequestInit) => window.fetch(address, request)
-  return new Cmi5(launch, { fetch: fetchHere, later, now: () => Date.now(), newId: newUuid }, 'en')
+  return new Cmi5(launch, { fetch: fetchHere, later, now: () => Date.now(), newId: newUuid }, language().tag)
 }
 
 /** The learner's own choice in this browser goes before what the system knows of it. */

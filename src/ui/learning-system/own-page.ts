@@ -18,7 +18,7 @@ export async function ownPage(): Promise<string | null> {
 const raw = ['script', 'style', 'noscript']
 const empty = ['meta', 'link']
 
-export function pageIn({ head, body, childNodes }: Document): string {
+function pageIn({ head, body, childNodes }: Document): string {
   const comments = [...childNodes].filter((node) => node.nodeType === Node.COMMENT_NODE)
   const notices = comments.map((node) => `\n<!--${node.nodeValue ?? ''}-->\n`).join('')
   const own = [...head.childNodes].filter((node) => !(node instanceof HTMLElement && 'visit' in node.dataset))

@@ -72,7 +72,7 @@ function anyLessonWork({ id, steps }: Lesson): fc.Arbitrary<LessonWork> {
   })
 }
 
-export const anyDrill: fc.Arbitrary<DrillEntry> = fc.record({
+const anyDrill: fc.Arbitrary<DrillEntry> = fc.record({
   drill: fc
     .tuple(fc.constantFrom(...levels), fc.nat(2 ** 31 - 1), fc.constantFrom(...faultKinds))
     .map(([level, seed, kind]) => `${level}-${seed}-${kind}`),

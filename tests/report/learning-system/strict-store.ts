@@ -40,7 +40,7 @@ export type Fault = 'down' | 'lost' | 'slow' | 401 | 403 | 409 | 412 | 429 | 500
 const adl = 'http://adlnet.gov/expapi/verbs/'
 const cmi5Category = 'https://w3id.org/xapi/cmi5/context/categories/cmi5'
 const moveOnCategory = 'https://w3id.org/xapi/cmi5/context/categories/moveon'
-export const sessionKey = 'https://w3id.org/xapi/cmi5/context/extensions/sessionid'
+const sessionKey = 'https://w3id.org/xapi/cmi5/context/extensions/sessionid'
 const masteryKey = 'https://w3id.org/xapi/cmi5/context/extensions/masteryscore'
 const uuid = /^[0-9a-f]{8}-[0-9a-f]{4}-[1-8][0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/
 

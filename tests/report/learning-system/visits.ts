@@ -20,7 +20,7 @@ export class MemoryStorage implements ShelfStorage {
   }
 }
 
-export function knownOf(parcel: Parcel): Known {
+function knownOf(parcel: Parcel): Known {
   return {
     parcel,
     lesson: lessonNamed,
