@@ -1,4 +1,5 @@
 /** The run chart: a whole run with what happens on the way, drawn and in numbers, and any of its sheets on the bench. */
+import type { PropertyValues } from 'lit'
 import { css, html, nothing } from 'lit'
 import { usualAim } from '../../measure/order-colours.ts'
 import { ranges } from '../../press/ranges.ts'
@@ -119,12 +120,25 @@ export class RunView extends RunElement {
     </main>`
   }
 
+  /** whether the button that starts the run, or the one that calls it off, had the focus before it gave way to the other */
+  #hadFocus = false
+
+  override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed)
+    this.#hadFocus = this.shadowRoot?.activeElement?.matches('.go') ?? false
+  }
+
+  override updated(changed: PropertyValues): void {
+    super.updated(changed)
+    if (this.#hadFocus && !this.shadowRoot?.activeElement) this.renderRoot.querySelector<HTMLElement>('.go')?.focus()
+  }
+
   #control() {
     const { share, sheets } = this.desk.state
     if (share !== null) {
       const text = say('run.running', { percent: sayNumber(100 * share, 0) })
       return html`<progress .value=${share} aria-label=${text}></progress> <span>${text}</span>
-        <button type="button" @click=${() => this.desk.cancel()}>${say('run.cancel')}</button>`
+        <button type="button" class="go" @click=${() => this.desk.cancel()}>${say('run.cancel')}</button>`
     }
     return html`<tack-number-field
         class="sheets"
@@ -140,7 +154,7 @@ export class RunView extends RunElement {
           return null
         }}
       ></tack-number-field>
-      <button type="button" @click=${() => this.desk.start(this.session.setUp)}>${say('run.start')}</button>`
+      <button type="button" class="go" @click=${() => this.desk.start(this.session.setUp)}>${say('run.start')}</button>`
   }
 
   #standing() {
