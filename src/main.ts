@@ -9,26 +9,31 @@ import { Page } from './ui/page.ts'
 // The single file does without: no word of the page's own needs further letters.
 if (import.meta.env.MODE !== 'file') void import('./ui/font-further.css')
 
-await beginLanguage()
+// Not awaited at the top level: the words of a language may lie in a file that waits for this one to be done.
+void open()
 
-// Packages hold the single file, and say in its address that a learning system opens it (report/learning-system/launch.ts).
-const isPackage = import.meta.env.MODE === 'file' && new URLSearchParams(location.search).has('standard')
-const bar = isPackage ? await (await import('./ui/learning-system/launch-visit.ts')).launchVisit(location.search) : null
+async function open(): Promise<void> {
+  await beginLanguage()
 
-const lecture = lectureOfSpeaker(location.hash)
-if (lecture === null) {
-  const page = new Page()
-  page.session = new Session()
-  if (bar) {
-    bar.session = page.session
-    document.body.append(bar)
-  }
-  document.body.append(page, ...(isPackage ? [] : [new OfflineNotice()]))
-} else {
-  // Not waited for: its code needs some of what stands in the same piece as this.
-  void import('./ui/lecture/speaker-window.ts').then(({ SpeakerWindow }) => {
+  // Packages hold the single file, and say in its address that a learning system opens it (report/learning-system/launch.ts).
+  const isPackage = import.meta.env.MODE === 'file' && new URLSearchParams(location.search).has('standard')
+  const bar = isPackage
+    ? await (await import('./ui/learning-system/launch-visit.ts')).launchVisit(location.search)
+    : null
+
+  const lecture = lectureOfSpeaker(location.hash)
+  if (lecture === null) {
+    const page = new Page()
+    page.session = new Session()
+    if (bar) {
+      bar.session = page.session
+      document.body.append(bar)
+    }
+    document.body.append(page, ...(isPackage ? [] : [new OfflineNotice()]))
+  } else {
+    const { SpeakerWindow } = await import('./ui/lecture/speaker-window.ts')
     const speaker = new SpeakerWindow()
     Object.assign(speaker, { lecture, now: () => Date.now() })
     document.body.append(speaker)
-  })
+  }
 }

@@ -40,6 +40,7 @@ export class Choice extends LitElement {
       .strip {
         display: inline-flex;
         flex-wrap: wrap;
+        max-width: 100%;
         border: var(--hairline) solid var(--accent);
         border-radius: var(--corner);
         background: var(--field);
@@ -54,12 +55,13 @@ export class Choice extends LitElement {
         color: var(--accent);
         font-size: 15px;
         font-weight: 600;
-        white-space: nowrap;
+        flex: 1 1 auto;
         justify-content: center;
+        text-align: center;
         cursor: pointer;
       }
       label + label {
-        border-left: 1px solid var(--accent);
+        border-inline-start: 1px solid var(--accent);
       }
       label:hover {
         background: var(--accent-ground);

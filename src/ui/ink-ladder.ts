@@ -79,7 +79,7 @@ export class InkLadder extends SessionElement {
         text-align: center;
       }
       .heads span:first-child {
-        text-align: left;
+        text-align: start;
       }
       @media (pointer: coarse) and (max-width: 1099px), (max-width: 400px) {
         .heads span:first-child {

@@ -20,13 +20,13 @@ export const inkRowStyles = css`
     border-color: transparent;
     background: none;
     color: var(--graphite);
-    text-align: left;
+    text-align: start;
     line-height: 18px;
     cursor: grab;
   }
   .handle[aria-current='true'] {
-    border-left: 4px solid var(--graphite);
-    padding-left: 5px;
+    border-inline-start: 4px solid var(--graphite);
+    padding-inline-start: 5px;
   }
   :host([carried]) .handle {
     outline: 3px solid var(--accent);

@@ -21,6 +21,8 @@ export interface Language {
 
 const loaders: Readonly<Record<string, () => Promise<Language>>> = {
   en: () => Promise.resolve(atFirst),
+  'en-x-long': () => pseudo('en-x-long', 'ltr'),
+  'en-x-mirror': () => pseudo('en-x-mirror', 'rtl'),
   es: async () => {
     const [{ es }, { glossary: terms }] = await Promise.all([
       import('../words/es.ts'),
@@ -28,6 +30,12 @@ const loaders: Readonly<Record<string, () => Promise<Language>>> = {
     ])
     return { tag: 'es', direction: 'ltr', words: es, glossary: terms }
   },
+}
+
+/** For tests alone: see pseudo-language.ts. */
+async function pseudo(tag: string, direction: Language['direction']): Promise<Language> {
+  const { pseudoWords } = await import('./pseudo-language.ts')
+  return { tag, direction, words: pseudoWords(), glossary }
 }
 
 const atFirst: Language = { tag: 'en', direction: 'ltr', words: en, glossary }

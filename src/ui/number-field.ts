@@ -43,7 +43,7 @@ export class NumberField extends LitElement {
         min-width: 0;
         max-width: 88px;
         padding: 0 4px;
-        text-align: right;
+        text-align: end;
       }
       input[aria-invalid='true'] {
         border: 2px solid var(--graphite);
@@ -56,7 +56,7 @@ export class NumberField extends LitElement {
         width: 240px;
         padding: 4px 8px;
         border: 1px solid var(--graphite);
-        border-left-width: 4px;
+        border-inline-start-width: 4px;
         background: var(--field);
         font-size: 14px;
         line-height: 20px;

@@ -66,7 +66,7 @@ export class PageHeader extends SessionElement {
         flex-wrap: wrap;
         gap: 4px;
         align-items: center;
-        margin-left: auto;
+        margin-inline-start: auto;
       }
       @media (forced-colors: active) {
         a:not([aria-current]) {

@@ -28,6 +28,8 @@ export abstract class PictureElement extends SessionElement {
         position: absolute;
         inset: 0;
         overflow: hidden;
+        /* The press runs from left to right in every language. */
+        direction: ltr;
       }
       p {
         position: absolute;

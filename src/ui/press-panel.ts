@@ -50,7 +50,7 @@ export class PressPanel extends SessionElement {
         display: flex;
         align-items: center;
         gap: 4px;
-        margin-left: auto;
+        margin-inline-start: auto;
         font-size: 15px;
       }
       .note {

@@ -29,7 +29,7 @@ export class PullBars extends SessionElement {
       th {
         white-space: nowrap;
         font-weight: 400;
-        text-align: left;
+        text-align: start;
       }
       thead th {
         color: var(--soft);
@@ -39,10 +39,10 @@ export class PullBars extends SessionElement {
       th:last-child,
       td:last-child {
         width: 64px;
-        text-align: right;
+        text-align: end;
       }
       tbody th {
-        padding-right: 8px;
+        padding-inline-end: 8px;
       }
       td {
         padding: 1px 0;
@@ -79,7 +79,7 @@ export class PullBars extends SessionElement {
         }
       }
       .beyond {
-        border-right: 0;
+        border-inline-end: 0;
         clip-path: polygon(0 0, 100% 0, calc(100% - 6px) 33%, 100% 66%, calc(100% - 6px) 100%, 0 100%);
       }
     `,

@@ -23,7 +23,7 @@ export class SectionPanel extends SessionElement {
         align-items: center;
       }
       tack-patch-switch {
-        margin-left: auto;
+        margin-inline-start: auto;
       }
       tack-section-picture {
         flex: 1;

@@ -117,7 +117,7 @@ export const sharedStyles = css`
   }
   summary h2 {
     display: inline;
-    margin-right: 8px;
+    margin-inline-end: 8px;
     font-size: 15px;
   }
   .unit,

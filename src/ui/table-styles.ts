@@ -10,13 +10,13 @@ export const tableStyles = css`
   caption {
     padding: 8px 0 4px;
     font-weight: 650;
-    text-align: left;
+    text-align: start;
   }
   th,
   td {
     padding: 2px 12px 2px 0;
     border-bottom: 1px solid var(--line);
-    text-align: right;
+    text-align: end;
     vertical-align: top;
   }
   th {
@@ -27,6 +27,6 @@ export const tableStyles = css`
     font-size: 14px;
   }
   th:first-child {
-    text-align: left;
+    text-align: start;
   }
 `

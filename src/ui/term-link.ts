@@ -36,7 +36,7 @@ export class TermLink extends LitElement {
         font-size: 16px;
         font-weight: 400;
         line-height: 22px;
-        text-align: left;
+        text-align: start;
         white-space: normal;
       }
       p + p {

@@ -41,7 +41,7 @@ export class Workings extends SessionElement {
         line-height: 20px;
       }
       ul {
-        padding-left: 20px;
+        padding-inline-start: 20px;
         list-style: disc;
       }
     `,

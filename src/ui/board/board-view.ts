@@ -75,7 +75,7 @@ export class BoardView extends SessionElement {
         stroke-width: 3;
       }
       .again {
-        padding-left: 20px;
+        padding-inline-start: 20px;
         list-style: disc;
         font-size: 15px;
       }

@@ -36,10 +36,10 @@ export class ClassTable extends LitElement {
     css`
       th,
       td {
-        text-align: left;
+        text-align: start;
       }
       .number {
-        text-align: right;
+        text-align: end;
         white-space: nowrap;
       }
       th button {
@@ -68,7 +68,7 @@ export class ClassTable extends LitElement {
       svg {
         width: 60px;
         height: 10px;
-        margin-left: 8px;
+        margin-inline-start: 8px;
         fill: var(--soft);
         stroke: none;
       }

@@ -35,7 +35,7 @@ export class StepPanel extends LitElement {
       li {
         margin: 4px 0;
         padding: 4px 12px;
-        border-left: 4px solid var(--line);
+        border-inline-start: 4px solid var(--line);
       }
       .told {
         color: var(--soft);

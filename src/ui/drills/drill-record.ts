@@ -25,7 +25,7 @@ export class DrillRecord extends DrillElement {
       }
       .job {
         min-width: 200px;
-        text-align: left;
+        text-align: start;
         white-space: normal;
       }
     `,

@@ -31,8 +31,8 @@ export const drillStyles = css`
     text-decoration: underline;
   }
   .mark {
-    padding-left: 8px;
-    border-left: 4px solid var(--graphite);
+    padding-inline-start: 8px;
+    border-inline-start: 4px solid var(--graphite);
   }
   tack-choice {
     max-width: 100%;

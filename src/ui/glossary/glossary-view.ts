@@ -52,7 +52,7 @@ export class GlossaryView extends SessionElement {
         font-size: 15px;
       }
       dd button {
-        margin-right: 4px;
+        margin-inline-end: 4px;
       }
     `,
   ]

@@ -40,8 +40,8 @@ export const rigStyles = css`
     line-height: 32px;
   }
   .mark {
-    padding-left: 8px;
-    border-left: 4px solid var(--graphite);
+    padding-inline-start: 8px;
+    border-inline-start: 4px solid var(--graphite);
   }
   tack-choice {
     max-width: 100%;

@@ -11,7 +11,7 @@ import '../choice.ts'
 import { linkedText } from '../linked-text.ts'
 import { prefersStill } from '../motion.ts'
 import '../number-field.ts'
-import { say } from '../say.ts'
+import { say, sayName } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import type { Point } from './line-plot.ts'
 import { RigElement } from './rig-element.ts'
@@ -127,7 +127,7 @@ export class TackmeterRig extends RigElement {
         <tack-choice
           drawLegend
           .legend=${say('rig.ink')}
-          .options=${samples.map(({ name }, at) => ({ value: String(at), label: name }))}
+          .options=${samples.map(({ name }, at) => ({ value: String(at), label: sayName(name) }))}
           .value=${String(this._ink)}
           @choose=${({ value }: ChooseEvent) => this.#fresh({ ink: Number(value) })}
         ></tack-choice>

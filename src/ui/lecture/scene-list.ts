@@ -42,17 +42,17 @@ export class SceneList extends LectureElement {
         color: var(--graphite);
         font-weight: 400;
         line-height: 20px;
-        text-align: left;
+        text-align: start;
         overflow-wrap: anywhere;
       }
       .choose[aria-current] {
         border-color: var(--accent);
-        border-left-width: 6px;
+        border-inline-start-width: 6px;
         background: var(--accent-ground);
         font-weight: 650;
       }
       .number {
-        text-align: right;
+        text-align: end;
       }
       .what {
         display: flex;

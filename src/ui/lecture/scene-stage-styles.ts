@@ -103,7 +103,7 @@ export const sceneStageStyles = css`
     justify-content: center;
     min-height: 3em;
     padding: 0.2em 0;
-    text-align: left;
+    text-align: start;
   }
   .number b {
     flex: none;

@@ -68,7 +68,7 @@ export class ShowControls extends LectureElement {
         text-decoration: underline;
       }
       .end {
-        margin-left: auto;
+        margin-inline-start: auto;
       }
       @media (pointer: coarse) {
         button,

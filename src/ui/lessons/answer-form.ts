@@ -91,7 +91,7 @@ export class AnswerForm extends LitElement {
       .number input {
         width: 112px;
         padding: 0 8px;
-        text-align: right;
+        text-align: end;
       }
       @media (pointer: coarse) {
         label.choice {

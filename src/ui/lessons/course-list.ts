@@ -58,7 +58,7 @@ export class CourseList extends LitElement {
         accent-color: var(--accent);
       }
       .aims {
-        padding-left: 20px;
+        padding-inline-start: 20px;
         font-size: 15px;
         list-style: disc;
       }

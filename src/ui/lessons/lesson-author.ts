@@ -82,7 +82,7 @@ export class LessonAuthor extends SessionElement {
         height: auto;
         padding: 4px 8px;
         font-weight: 400;
-        text-align: left;
+        text-align: start;
       }
       .take {
         padding-top: 8px;

@@ -39,15 +39,15 @@ export class LessonHandout extends LitElement {
       ol.blanks {
         display: grid;
         gap: 10px;
-        padding-left: 28px;
+        padding-inline-start: 28px;
         list-style: decimal;
       }
       ul.boxes {
-        padding-left: 4px;
+        padding-inline-start: 4px;
         list-style: '☐ ';
       }
       ul.boxes li {
-        padding-left: 4px;
+        padding-inline-start: 4px;
       }
       .steps > li,
       figure {

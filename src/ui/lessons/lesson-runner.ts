@@ -57,7 +57,7 @@ export class LessonRunner extends SessionElement {
         font-size: 16px;
       }
       .hints {
-        padding-left: 20px;
+        padding-inline-start: 20px;
         list-style: decimal;
       }
       .moves {

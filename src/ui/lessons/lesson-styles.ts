@@ -27,7 +27,7 @@ export const lessonStyles = css`
   .prose-text .prose {
     display: grid;
     gap: 4px;
-    padding-left: 24px;
+    padding-inline-start: 24px;
     list-style: disc;
   }
   .prose-text ol.prose {
@@ -35,8 +35,8 @@ export const lessonStyles = css`
   }
   blockquote {
     margin: 0;
-    padding-left: 12px;
-    border-left: 3px solid var(--line);
+    padding-inline-start: 12px;
+    border-inline-start: 3px solid var(--line);
   }
   table {
     border-collapse: collapse;
@@ -45,7 +45,7 @@ export const lessonStyles = css`
   td {
     padding: 2px 12px 2px 0;
     border-bottom: 1px solid var(--line);
-    text-align: left;
+    text-align: start;
   }
   a {
     color: var(--accent);
@@ -58,7 +58,7 @@ export const lessonStyles = css`
   }
   .set-off {
     padding: 4px 12px;
-    border-left: 4px solid var(--line);
+    border-inline-start: 4px solid var(--line);
     font-size: 15px;
     line-height: 21px;
   }

@@ -23,7 +23,7 @@ export const lessonsViewStyles = css`
   .problems {
     display: grid;
     gap: 4px;
-    padding-left: 20px;
+    padding-inline-start: 20px;
     font-size: 15px;
     list-style: disc;
     overflow-wrap: anywhere;

@@ -55,8 +55,8 @@ export const ordersStyles = css`
     font-size: 15px;
   }
   .mark {
-    padding-left: 8px;
-    border-left: 4px solid var(--graphite);
+    padding-inline-start: 8px;
+    border-inline-start: 4px solid var(--graphite);
   }
   .scroll {
     position: relative;
@@ -92,7 +92,7 @@ export const ordersStyles = css`
   }
   td.words,
   th.words {
-    text-align: left;
+    text-align: start;
   }
   @media (pointer: coarse) {
     label.check {

@@ -48,7 +48,7 @@ export class FormulaPractice extends StripElement {
       }
       ul {
         margin-top: 8px;
-        padding-left: 20px;
+        padding-inline-start: 20px;
         list-style: disc;
       }
     `,

@@ -80,7 +80,7 @@ export class PatchStrip extends StripElement {
         top: 0;
         right: 0;
         border-top: 12px solid #fdfcfa;
-        border-left: 12px solid transparent;
+        border-inline-start: 12px solid transparent;
         content: '';
       }
       .outside::after {
@@ -88,7 +88,7 @@ export class PatchStrip extends StripElement {
         top: 0;
         right: 0;
         border-top: 9px solid #2a2927;
-        border-left: 9px solid transparent;
+        border-inline-start: 9px solid transparent;
         content: '';
       }
       .letters {

@@ -33,7 +33,7 @@ export class SheetTable extends StripElement {
       input {
         width: 72px;
         padding: 0 4px;
-        text-align: right;
+        text-align: end;
       }
       input[aria-invalid='true'] {
         border: 2px solid var(--graphite);

@@ -32,8 +32,8 @@ export const stripStyles = css`
     font-weight: 400;
   }
   .mark {
-    padding-left: 8px;
-    border-left: 4px solid var(--graphite);
+    padding-inline-start: 8px;
+    border-inline-start: 4px solid var(--graphite);
   }
   .scroll {
     overflow-x: auto;
@@ -46,7 +46,7 @@ export const stripStyles = css`
   }
   ::file-selector-button {
     min-height: 28px;
-    margin-right: 8px;
+    margin-inline-end: 8px;
     padding: 0 8px;
     border: 1px solid var(--accent);
     border-radius: var(--corner);

@@ -40,7 +40,7 @@ export const toolStyles = css`
     background: var(--accent-ground);
   }
   ul.problems {
-    padding-left: 20px;
+    padding-inline-start: 20px;
     list-style: disc;
   }
   a {

@@ -62,7 +62,7 @@ export const bench: Translated<typeof english> = {
   'bench.moreOf': 'Más sobre {name}',
   'bench.orderKept': 'La lección deja el orden como está.',
   'bench.carryHintAlone': 'Arrastra una tinta a otro sitio, o escribe su nuevo número.',
-  'bench.carryHint': 'Arrastra una tinta, escribe el número de su cuerpo o levántala con la barra espaciadora.',
+  'bench.carryHint': 'Arrastra una tinta, escribe su cuerpo o levántala con Espacio.',
   'bench.lifted':
     '{name}, levantada del cuerpo {unit} de {units}. Las flechas la llevan, la barra espaciadora la deja, Escape la devuelve.',
   'bench.carriedTo': '{name} sobre el cuerpo {unit} de {units}.',
@@ -133,7 +133,7 @@ export const bench: Translated<typeof english> = {
   'bench.patchLabel': 'Tintas que imprimen en el parche que se mira',
   'bench.printsInPatch': '{name} imprime en este parche',
   'bench.line': 'Línea de la máquina',
-  'bench.section': 'Sección en la línea de contacto',
+  'bench.section': 'Sección del contacto',
   'bench.loupe': 'Cuentahílos',
   'bench.picture': 'Imagen que se muestra',
   'bench.face.ink': 'tinta',
@@ -171,8 +171,8 @@ export const bench: Translated<typeof english> = {
   'bench.whatHappened': 'Qué pasó en el cuerpo {unit}, {name}',
   'bench.why': 'Por qué: cede la menor [[pull|fuerza]]',
   'bench.inTheStack': 'de arriba abajo',
-  'bench.pullIn': 'se divide a, unidades de tiro',
-  'bench.brokeIn': 'se rompió en',
+  'bench.pullIn': 'cede a, tiro',
+  'bench.brokeIn': 'rota en',
   'bench.cannotBreak': 'seca',
   'bench.paperBears': 'el papel aguanta',
 
