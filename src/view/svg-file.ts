@@ -46,7 +46,7 @@ ${caption.join('\n')}
 }
 
 /** px with the caption. */
-export function captionedHeight(drawing: Drawing, lines: readonly string[]): number {
+function captionedHeight(drawing: Drawing, lines: readonly string[]): number {
   const count = lines.flatMap((line) => wrapped(line, drawing.width - 2 * margin)).length
   return drawing.height + (count === 0 ? 0 : 2 * margin + count * lineHigh)
 }

@@ -4,7 +4,7 @@ import { withDensity } from '../../report/png-density.ts'
 const perInch = 300
 
 /** Pixels of so many mm. */
-export function pixelsOf(mm: number): number {
+function pixelsOf(mm: number): number {
   return Math.round((mm / 25.4) * perInch)
 }
 
