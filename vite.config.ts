@@ -64,6 +64,8 @@ const inFewPieces = {
       { name: 'shared', test: /\/src\//, entriesAware: true, entriesAwareMergeThreshold: 20_000 },
     ],
   },
+  // Pieces that share may need one another; so each module is still run before those that need it.
+  strictExecutionOrder: true,
   // A shared piece would be named after all that share it.
   chunkFileNames: ({ name }: { name: string }) => `assets/${name.replace(/~.*/, '')}-[hash].js`,
 }
