@@ -10,6 +10,7 @@
  * sheet   first, settled or a number
  * seed    of every draw of local strength
  * view, patch, unit, face, in, lesson, drill, scene, hide, only   what is looked at (see view-state.ts)
+ * language  the language the page opens in for somebody who has chosen none
  *
  * Numbers are in the set-up's own units. Whatever stands at its default is left out. Reading never fails: what is wrong is
  * told and its default put in its place.
@@ -31,7 +32,8 @@ const usualReading = 'settled' satisfies Reading
 const usualSeed = 1
 /** What a link that carries a set-up has at least one of; a written one always has its version. */
 const setUpWords = ['v', 'inks', 'paper', 'press', 'sheet', 'seed']
-const words = [...setUpWords, ...viewWords]
+/** The language the page opens in is the page's to read (ui/wanted-language.ts). */
+const words = [...setUpWords, ...viewWords, 'language']
 
 /** Characters, the # included: below 2,000 browsers, mail programs and learning systems keep an address whole. */
 export const longestLink = 1999
