@@ -9,7 +9,7 @@ import type { GlossaryTerm } from '../words/glossary-term.ts'
 import type { Translated } from '../words/translated.ts'
 
 export type MessageKey = keyof typeof english
-export type Words = Translated<typeof english>
+type Words = Translated<typeof english>
 
 export interface Language {
   /** as in <html lang>, which formats numbers too */

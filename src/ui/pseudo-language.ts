@@ -3,7 +3,9 @@
  * again and more; and the same from right to left. Nobody can choose them in the page.
  */
 import { en } from '../words/en.ts'
-import type { Words } from './language.ts'
+import type { Translated } from '../words/translated.ts'
+
+type Words = Translated<typeof en>
 
 const accents: Readonly<Record<string, string>> = {
   a: 'á',
