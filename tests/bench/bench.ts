@@ -1,18 +1,20 @@
 /**
  * `npm run bench`: times what has to be fast, as ratios taken in one run, and prints them as a table.
- * `npm run bench -- page` takes only the parts named: core, colour, orders, page.
+ * `npm run bench -- growth` takes only the parts named: core, colour, orders; and of the built page blocks, frames, growth.
  */
 import type { BenchRow } from './bench-row.ts'
 import { benchColour } from './colour.ts'
 import { benchCore } from './core.ts'
 import { benchOrders } from './orders.ts'
-import { benchPage } from './page.ts'
+import { benchBlocks, benchFrames, benchGrowth } from './page.ts'
 
 const all: Record<string, () => Promise<BenchRow[]>> = {
   core: benchCore,
   colour: benchColour,
   orders: benchOrders,
-  page: benchPage,
+  blocks: benchBlocks,
+  frames: benchFrames,
+  growth: benchGrowth,
 }
 const named = process.argv.slice(2)
 const parts = Object.entries(all).flatMap(([name, part]) => (named.length === 0 || named.includes(name) ? [part] : []))
