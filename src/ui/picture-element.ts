@@ -6,6 +6,7 @@ import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { BenchPicture, View } from '../view/picture.ts'
 import { benchPicture } from './bench-picture.ts'
+import { drawNoMore, drawSoon } from './draw-soon.ts'
 import { dressed } from './dress.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
@@ -45,7 +46,6 @@ export abstract class PictureElement extends SessionElement {
   declare magnified: number | null
   declare _state: { kind: 'waiting' | 'drawn' } | { kind: 'failed'; reason: string }
   #view: View | undefined
-  #frame = 0
   #unsubscribeFrames: (() => void) | undefined
   #observer: ResizeObserver | undefined
 
@@ -77,7 +77,7 @@ export abstract class PictureElement extends SessionElement {
     this.#unsubscribeFrames?.()
     document.removeEventListener(dressed, this.#draw)
     this.#observer?.disconnect()
-    cancelAnimationFrame(this.#frame)
+    drawNoMore(this.#drawNow)
     this.#view?.destroy()
     this.#view = undefined
   }
@@ -116,10 +116,10 @@ export abstract class PictureElement extends SessionElement {
   }
 
   readonly #draw = (): void => {
-    if (!this.#view || this.#frame !== 0 || this.clientWidth === 0) return
-    this.#frame = requestAnimationFrame(() => {
-      this.#frame = 0
-      this.#view?.draw(this.picture())
-    })
+    if (this.#view && this.clientWidth > 0) drawSoon(this.#drawNow)
+  }
+
+  readonly #drawNow = (): void => {
+    this.#view?.draw(this.picture())
   }
 }

@@ -15,7 +15,16 @@ interface View {
 export const views: readonly View[] = [
   { name: 'bench', label: 'page.bench', load: async () => (await import('./bench.ts')).Bench },
   { name: 'strip', label: 'page.strip', load: async () => (await import('./strip/strip-view.ts')).StripView },
-  { name: 'lessons', label: 'page.lessons', load: async () => (await import('./lessons/lessons-view.ts')).LessonsView },
+  {
+    name: 'lessons',
+    label: 'page.lessons',
+    load: async () => {
+      const { LessonsView } = await import('./lessons/lessons-view.ts')
+      const { readAhead } = await import('./lessons/course-files.ts')
+      await readAhead()
+      return LessonsView
+    },
+  },
   { name: 'orders', label: 'page.orders', load: async () => (await import('./orders/orders-view.ts')).OrdersView },
   { name: 'trials', label: 'page.trials', load: async () => (await import('./trials/trials-view.ts')).TrialsView },
   { name: 'run chart', label: 'page.run', load: async () => (await import('./run/run-view.ts')).RunView },

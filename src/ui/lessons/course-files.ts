@@ -59,6 +59,14 @@ export function courseLesson(id: string): Lesson {
   return lesson
 }
 
+/** Reads all that is on offer, and lets the page answer after each: together they would hold it up for too long. */
+export async function readAhead(): Promise<void> {
+  for (const id of offered) {
+    courseLesson(id)
+    await new Promise((resolve) => setTimeout(resolve))
+  }
+}
+
 /** Terms that the course has explained before this lesson; null for a lesson that stands alone. */
 export function termsKnownBefore(id: string): ReadonlySet<string> | null {
   const at = course.lessons.indexOf(id)
