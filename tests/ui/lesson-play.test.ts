@@ -41,6 +41,18 @@ test('a prediction is asked for before anything is shown, and stays when the ste
   expect(play.predicting).toBe(false)
 })
 
+test('readings are covered in the steps that lead up to a prediction, until it is made', () => {
+  const { play } = fresh()
+  expect(play.step.kind).toBe('say')
+  expect(play.predictingSoon).toBe(true)
+  play.goOn()
+  expect(play.predictingSoon).toBe(false)
+  play.handIn({ choose: 'worse' })
+  play.goBack()
+  expect(play.step.kind).toBe('say')
+  expect(play.predictingSoon).toBe(false)
+})
+
 test('a missed step says what the bench was then, and setting back brings the bench of its opening', () => {
   const { session, play } = fresh()
   play.jumpTo('repair')

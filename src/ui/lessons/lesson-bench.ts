@@ -33,6 +33,7 @@ export class LessonBench extends SessionElement {
   static override properties = {
     show: { attribute: false },
     veiled: { type: Boolean },
+    readingsVeiled: { type: Boolean },
     _picture: { state: true },
   }
   static override styles = [
@@ -105,6 +106,8 @@ export class LessonBench extends SessionElement {
   declare show: readonly Control[] | undefined
   /** what came of the print is covered, so that a prediction is one */
   declare veiled: boolean
+  /** only the readings are covered, as a prediction of them is near */
+  declare readingsVeiled: boolean
   declare _picture: string
   #stopClock: (() => void) | undefined
 
@@ -112,6 +115,7 @@ export class LessonBench extends SessionElement {
     super()
     this._picture = 'section'
     this.veiled = false
+    this.readingsVeiled = false
   }
 
   override connectedCallback(): void {
@@ -179,17 +183,18 @@ export class LessonBench extends SessionElement {
         </div>
         ${shown ? this.#picture(shown.value) : html`<p class="veil">${say('lessons.nothingYet')}</p>`}
       </div>
-      ${
-        this.knows('ink-film', 'micrometre')
-          ? html`<tack-readings-strip wraps class="panel" .session=${session}></tack-readings-strip>`
-          : nothing
-      }
+      ${this.knows('ink-film', 'micrometre') ? this.#readings() : nothing}
       ${
         this.knows('weakest-film', 'pull')
           ? html`<tack-telling class="panel" .session=${session}></tack-telling>`
           : nothing
       }
     </div>`
+  }
+
+  #readings() {
+    if (this.readingsVeiled) return html`<p class="panel">${say('lessons.readingsVeiled')}</p>`
+    return html`<tack-readings-strip wraps class="panel" .session=${this.session}></tack-readings-strip>`
   }
 
   #picture(shown: (typeof pictures)[number]['value']) {

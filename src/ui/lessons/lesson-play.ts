@@ -118,6 +118,13 @@ export class LessonPlay {
     return this.step.kind === 'predict' && !recordOf(this.#progress, this.step.id).done
   }
 
+  /** Whether what is read leads up to a prediction not yet made, which a reading seen before would give away. */
+  get predictingSoon(): boolean {
+    const { steps } = this.lesson
+    const next = steps.slice(this.index).find(({ kind }) => kind !== 'say')
+    return this.step.kind === 'say' && next?.kind === 'predict' && !recordOf(this.#progress, next.id).done
+  }
+
   /** Controls that the lesson keeps as they are. */
   get closed(): readonly Control[] {
     const open = openControls(this.lesson)

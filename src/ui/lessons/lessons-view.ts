@@ -188,6 +188,7 @@ export class LessonsView extends SessionElement {
           .session=${this.session}
           .show=${play.lesson.show}
           .veiled=${play.predicting}
+          .readingsVeiled=${play.predictingSoon}
         ></tack-lesson-bench>
       </section>
     `

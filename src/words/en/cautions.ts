@@ -9,5 +9,5 @@ export const cautions = {
     'On a real press, in-going nips are guarded, and the press is stopped and locked out before anybody reaches in.',
   'hand-cleaning': 'Never clean by hand on running rollers.',
   solvents:
-    'Washes, reducers and solvents: read the safety data sheet, air the room, wear gloves, keep away anything that could set them alight, and put rags in a closed bin.',
+    'Washes, reducers and solvents, the liquids that clean or thin ink: read the safety data sheet, air the room, wear gloves, keep away anything that could set them alight, and put rags in a closed bin.',
 } as const

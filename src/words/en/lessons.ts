@@ -38,6 +38,7 @@ export const lessons = {
   'lessons.bench': 'Bench of the lesson',
   'lessons.nothingYet': 'Read on: the press comes with its first words.',
   'lessons.veiled': 'Pictures and readings are covered until you have made your prediction.',
+  'lessons.readingsVeiled': 'Readings are covered until you have made your next prediction.',
   'lessons.step': 'Step {step} of {steps}',
   'lessons.stepKind.say': 'Read',
   'lessons.stepKind.predict': 'Predict',

@@ -9,5 +9,5 @@ export const cautions: Translated<typeof english> = {
     'En una máquina real, las líneas de contacto entrantes llevan protección, y la máquina se para y se bloquea antes de que nadie meta la mano.',
   'hand-cleaning': 'No limpies nunca a mano rodillos en marcha.',
   solvents:
-    'Lavadores, reductores y disolventes: lee la ficha de datos de seguridad, ventila, ponte guantes, aléjalos de todo lo que pueda prenderlos y echa los trapos en un cubo con tapa.',
+    'Lavadores, reductores y disolventes, los líquidos que limpian o aligeran la tinta: lee la ficha de datos de seguridad, ventila, ponte guantes, aléjalos de todo lo que pueda prenderlos y echa los trapos en un cubo con tapa.',
 }

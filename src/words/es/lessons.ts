@@ -41,6 +41,7 @@ export const lessons: Translated<typeof english> = {
   'lessons.bench': 'Banco de la lección',
   'lessons.nothingYet': 'Sigue leyendo: la máquina llega con sus primeras palabras.',
   'lessons.veiled': 'Imágenes y lecturas están tapadas hasta que hagas tu predicción.',
+  'lessons.readingsVeiled': 'Las lecturas están tapadas hasta que hagas tu próxima predicción.',
   'lessons.step': 'Paso {step} de {steps}',
   'lessons.stepKind.say': 'Lee',
   'lessons.stepKind.predict': 'Predice',
