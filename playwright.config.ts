@@ -13,6 +13,9 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: true,
   retries: 0,
+  // ms: limits against tests that hang, not on how fast a poor, busy machine is.
+  timeout: 90_000,
+  expect: { timeout: 20_000 },
   reporter: 'list',
   use: {
     baseURL: `http://127.0.0.1:${port}/`,

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { basename } from 'node:path'
 import type { Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 import { viteSingleFile } from 'vite-plugin-singlefile'
@@ -66,8 +67,14 @@ const inFewPieces = {
   },
   // Pieces that share may need one another; so each module is still run before those that need it.
   strictExecutionOrder: true,
-  // A shared piece would be named after all that share it.
-  chunkFileNames: ({ name }: { name: string }) => `assets/${name.replace(/~.*/, '')}-[hash].js`,
+  chunkFileNames: ({ name }: { name: string }) => `assets/${shortName(name)}-[hash].js`,
+  assetFileNames: ({ names }: { names: string[] }) => `assets/${shortName(names[0] ?? 'asset')}-[hash][extname]`,
+}
+
+/** A shared piece would be named after all that share it, and the first one after the folder that all of it lies in. */
+function shortName(name: string): string {
+  const short = name.replace(/~.*/, '').replace(/\.[a-z0-9]+$/, '')
+  return short === basename(import.meta.dirname) ? 'first' : short
 }
 
 const served = [typefaceLicence, icon, offline]
