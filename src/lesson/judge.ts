@@ -65,11 +65,9 @@ export function judgeBench(expectation: BenchExpectation, { setUp, patch }: Benc
     case 'order':
       return { expectation, met: same(inOrder(setUp.inks, expectation.inks), expectation.inks) }
     case 'within':
-      return measured(expectation, { setUp, patch }, (value) => off(value, expectation.value) <= expectation.tolerance)
     case 'at least':
-      return measured(expectation, { setUp, patch }, (value) => value >= expectation.value)
     case 'at most':
-      return measured(expectation, { setUp, patch }, (value) => value <= expectation.value)
+      return measured(expectation, { setUp, patch })
     case 'paper':
       return { expectation, met: setUp.paper.name === expectation.value }
     case 'kind':
@@ -90,15 +88,26 @@ function inOrder(inks: readonly { name: string }[], asked: readonly string[]): s
   return inks.map((ink) => ink.name).filter((name) => asked.includes(name))
 }
 
-function measured(
-  expectation: BenchExpectation & { reading: ReadingRef },
-  bench: Bench,
-  meets: (value: number) => boolean,
-): Finding {
+/** An expectation of a reading's value. */
+export type Aim = Extract<BenchExpectation, { reading: ReadingRef }>
+
+/** Whether a value is what is asked for. */
+export function meets(value: number, expectation: Aim): boolean {
+  switch (expectation.is) {
+    case 'within':
+      return off(value, expectation.value) <= expectation.tolerance
+    case 'at least':
+      return value >= expectation.value
+    case 'at most':
+      return value <= expectation.value
+  }
+}
+
+function measured(expectation: Aim, bench: Bench): Finding {
   const value = read(bench, expectation.reading)
   const { unit } = readings[expectation.reading.what]
   if (typeof value !== 'number') return { expectation, met: false, unit, problem: value.problem }
-  return { expectation, met: meets(value), value, unit }
+  return { expectation, met: meets(value, expectation), value, unit }
 }
 
 function judgeAnswer(question: Question, bench: Bench, answer: Answer | undefined): Finding {

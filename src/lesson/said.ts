@@ -1,7 +1,8 @@
 /** A finding as a message of the catalogue: what the bench showed beside what was asked for. */
 import type { LessonKey } from '../words/en/lesson.ts'
 import type { Bench } from './bench.ts'
-import type { Finding } from './judge.ts'
+import type { Aim, Finding } from './judge.ts'
+import { meets } from './judge.ts'
 import { nameOfReading } from './reading.ts'
 
 export interface Said {
@@ -18,7 +19,7 @@ export function sayFinding({ expectation, value, unit = '', problem }: Finding, 
     case 'at most': {
       const name = nameOfReading(expectation.reading)
       if (value === undefined) return said('lesson.noReading', { reading: name, problem: problem ?? '' })
-      const values = { reading: name, value, unit, aim: expectation.value }
+      const values = { reading: name, value: asTheBenchShows(value, expectation), unit, aim: expectation.value }
       if (expectation.is === 'within') return said('lesson.within', { ...values, tolerance: expectation.tolerance })
       return said(expectation.is === 'at least' ? 'lesson.atLeast' : 'lesson.atMost', values)
     }
@@ -46,6 +47,13 @@ export function sayFinding({ expectation, value, unit = '', problem }: Finding, 
     case 'diagnosis':
       return said('lesson.answer', {})
   }
+}
+
+/** The bench shows whole percent; finer only where the whole number would seem to be what was asked for. */
+function asTheBenchShows(value: number, expectation: Aim): number {
+  if (expectation.unit !== '%') return value
+  const whole = Math.round(value)
+  return meets(whole, expectation) ? value : whole
 }
 
 function water(waterless: boolean): string {

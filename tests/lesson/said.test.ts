@@ -11,7 +11,7 @@ import { lesson as words } from '../../src/words/en/lesson.ts'
 
 const checked = checkSetUp({
   inks: [
-    { name: 'cyan', tack: 13 },
+    { name: 'cyan', tack: 13, coverage: 0.706 },
     { name: 'magenta', tack: 12.5 },
     { name: 'yellow', tack: 10 },
   ],
@@ -42,6 +42,14 @@ test.each<[BenchExpectation, string]>([
   [
     { is: 'at least', reading: { what: 'mass trap', of: 'cyan', on: 'magenta' }, value: 9, unit: '%' },
     'mass trap of cyan on magenta cannot be read here: cyan does not print after magenta, so no trap can be read.',
+  ],
+  [
+    { is: 'at least', reading: { what: 'coverage', of: 'cyan' }, value: 110, unit: '%' },
+    'coverage of cyan reads 71 %. Asked for are at least 110 %.',
+  ],
+  [
+    { is: 'at least', reading: { what: 'coverage', of: 'cyan' }, value: 71, unit: '%' },
+    'coverage of cyan reads 70.6 %. Asked for are at least 71 %.',
   ],
   [{ is: 'order', inks: ['yellow', 'cyan'] }, 'The inks print in the order cyan, yellow. Asked for is yellow, cyan.'],
   [

@@ -24,8 +24,8 @@ function fresh(storage: LearningStorage | null = null) {
 test('a lesson puts its own start on the bench', () => {
   const { session } = fresh()
   expect(session.setUp.inks.map(({ name, tack }) => [name, tack])).toEqual([
-    ['cyan', 14],
-    ['yellow', 10],
+    ['cyan', 16],
+    ['yellow', 8],
   ])
 })
 
