@@ -66,7 +66,7 @@ test('a lesson is checked at its place in the course, whatever its file is calle
   const sound = readFileSync(join(folder, 'two-inks-right-order.lesson.yaml'), 'utf8')
   writeFileSync(file, sound)
   expect(check(file).lines).toEqual(['OK: 1 lesson, no problems'])
-  const text = sound.replace('assumes: [', 'assumes: [mottle, ').replace('Grass in a', 'Mottle in a')
+  const text = sound.replace(/assumes:\s*\[/, 'assumes: [mottle, ').replace('Grass in a', 'Mottle in a')
   writeFileSync(file, text)
   const { line, col } = placeIn(text, 'mottle')
   expect(check(file).lines).toEqual([
