@@ -4,12 +4,12 @@ import type { Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 import { viteSingleFile } from 'vite-plugin-singlefile'
 import { defineConfig } from 'vitest/config'
-import { leftOut } from './build/left-out.ts'
-import { oneFile } from './build/one-file.ts'
-import { textsPacked, wordsPacked } from './build/pack.ts'
-import { relaxPolicyWhileDeveloping } from './build/policy.ts'
-import { tidyTemplates } from './build/tidy-templates.ts'
-import { workersInside, workersPacked } from './build/workers-inside.ts'
+import { leftOut } from './src/build/left-out.ts'
+import { oneFile } from './src/build/one-file.ts'
+import { textsPacked, wordsPacked } from './src/build/pack.ts'
+import { relaxPolicyWhileDeveloping } from './src/build/policy.ts'
+import { tidyTemplates } from './src/build/tidy-templates.ts'
+import { workersInside, workersPacked } from './src/build/workers-inside.ts'
 
 /** The typeface is no module, so the collected licences of the build leave its own out. */
 const typefaceLicence: Plugin = {

@@ -133,7 +133,7 @@ test.each<Wrong>([
   },
   {
     what: 'of Node outside the commands',
-    rule: 'only commands use Node',
+    rule: 'only commands and the build use Node',
     files: { 'src/report/csv.ts': "import { readFileSync } from 'node:fs'; export const csv = readFileSync;" },
   },
   {

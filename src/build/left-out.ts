@@ -27,7 +27,7 @@ export const leftOut: Plugin = {
   },
   buildEnd() {
     for (const part of Object.keys(parts)) {
-      if (!found.has(part)) this.error(`The drawing library has no ${part} any more; see build/left-out.ts.`)
+      if (!found.has(part)) this.error(`The drawing library has no ${part} any more; see src/build/left-out.ts.`)
     }
   },
 }
