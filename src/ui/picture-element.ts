@@ -48,6 +48,8 @@ export abstract class PictureElement extends SessionElement {
   #view: View | undefined
   #unsubscribeFrames: (() => void) | undefined
   #observer: ResizeObserver | undefined
+  /** the fetching of the view that is under way or done; another one each time the element comes into the page */
+  #opening: object | null = null
 
   constructor() {
     super()
@@ -70,6 +72,8 @@ export abstract class PictureElement extends SessionElement {
     super.connectedCallback()
     this.#unsubscribeFrames = this.session.subscribeToFrames(this.#draw)
     document.addEventListener(dressed, this.#draw)
+    this.#observer = new ResizeObserver(() => void this.#resized())
+    this.#observer.observe(this)
   }
 
   override disconnectedCallback(): void {
@@ -80,6 +84,8 @@ export abstract class PictureElement extends SessionElement {
     drawNoMore(this.#drawNow)
     this.#view?.destroy()
     this.#view = undefined
+    this.#opening = null
+    this._state = { kind: 'waiting' }
   }
 
   override render() {
@@ -89,27 +95,29 @@ export abstract class PictureElement extends SessionElement {
       ${state.kind === 'failed' ? html`<p>${say('bench.noPicture', { reason: state.reason })}</p>` : nothing}`
   }
 
-  override firstUpdated(): void {
-    this.#observer = new ResizeObserver(() => void this.#resized())
-    this.#observer.observe(this)
-  }
-
   override updated(): void {
     this.#draw()
   }
-
-  #opening = false
 
   async #resized(): Promise<void> {
     if (this.#view) {
       this.#view.resize()
       this.#draw()
     } else if (!this.#opening && this.clientWidth > 0) {
-      this.#opening = true
+      const opening = (this.#opening = {})
+      const isLeft = () => this.#opening !== opening
+      await this.updateComplete
       try {
-        this.#view = await this.open(this.renderRoot.querySelector('.host') as HTMLElement)
+        const view = await this.open(this.renderRoot.querySelector('.host') as HTMLElement)
+        // It was taken out of the page meanwhile, and may be back with a view of its own.
+        if (isLeft()) {
+          view.destroy()
+          return
+        }
+        this.#view = view
         this._state = { kind: 'drawn' }
       } catch (error) {
+        if (isLeft()) return
         this._state = { kind: 'failed', reason: error instanceof Error ? error.message : String(error) }
       }
     }

@@ -7,6 +7,16 @@ const said = (page: Page) => page.getByRole('status').filter({ visible: true })
 const print = (page: Page) => page.getByRole('button', { name: 'Print the yellow on top' })
 const swap = (page: Page) => page.getByRole('button', { name: 'Swap the two inks and print again' })
 
+/** Every picture of the bench is drawn in its full width. */
+async function expectDrawn(page: Page): Promise<void> {
+  for (const name of ['line', 'section', 'loupe']) {
+    const picture = page.locator(`tack-${name}-picture`)
+    const wide = await picture.evaluate((element) => element.clientWidth)
+    expect(wide).toBeGreaterThan(100)
+    await expect(picture.locator('canvas')).toHaveCSS('width', `${wide}px`)
+  }
+}
+
 /** Percentages of a sentence, in its order. */
 async function percents(page: Page): Promise<number[]> {
   const text = (await said(page).textContent()) ?? ''
@@ -33,6 +43,7 @@ test('a first visit opens on two inks and one button; two presses by keyboard te
   await page.keyboard.press('Enter')
   await expect(page.getByRole('button', { name: 'Tacks step down' })).toBeVisible()
   await expect(page.getByRole('heading', { name: 'Tackstair' })).toBeFocused()
+  await expectDrawn(page)
   expect(console).toEqual([])
 })
 
@@ -46,6 +57,7 @@ test('it comes once, then only when asked for, and never before what a link show
   await expect(print(page)).toBeVisible()
   await page.getByRole('button', { name: 'Skip to the bench' }).click()
   await expect(page.getByRole('button', { name: 'Tacks step down' })).toBeVisible()
+  await expectDrawn(page)
 
   await page.evaluate(() => localStorage.clear())
   const other = await context.newPage()

@@ -68,17 +68,14 @@ export class SceneStage extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback()
     this.#unsubscribe = this.benches.map((bench) => bench.subscribe(() => this.requestUpdate()))
+    this.#observer = new ResizeObserver(() => this.#measure())
+    this.#observer.observe(this)
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     for (const end of this.#unsubscribe) end()
     this.#observer?.disconnect()
-  }
-
-  override firstUpdated(): void {
-    this.#observer = new ResizeObserver(() => this.#measure())
-    this.#observer.observe(this)
   }
 
   override render() {

@@ -90,6 +90,12 @@ export class OrderPair extends SessionElement {
     this._moved = 0
   }
 
+  override connectedCallback(): void {
+    super.connectedCallback()
+    // Taken out of the page and put back, it needs its benches anew.
+    if (this.hasUpdated) this.requestUpdate('orders', [])
+  }
+
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#letGo()
