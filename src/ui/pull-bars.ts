@@ -16,6 +16,9 @@ interface Plane {
   colour: string
 }
 
+/** Share of the scale that the longest ink bar takes: chosen so that a paper's bar that is cut off is seen to be longer. */
+const room = 0.7
+
 export class PullBars extends SessionElement {
   static override styles = [
     sharedStyles,
@@ -119,8 +122,8 @@ export class PullBars extends SessionElement {
     const longest = Math.max(...planes.filter(({ colour }) => colour).map(({ pull }) => pull ?? 0), 1)
     this.renderRoot.querySelectorAll<HTMLElement>('.length').forEach((bar, place) => {
       const { pull, colour } = planes[place]
-      // The paper bears far more than any film pulls: its bar ends torn off at the edge of the scale.
-      const length = (pull ?? 0) / longest
+      // The paper mostly bears far more than any film pulls: its bar ends torn off at the edge of the scale.
+      const length = (room * (pull ?? 0)) / longest
       bar.hidden = pull === null
       bar.classList.toggle('beyond', length > 1)
       bar.style.setProperty('--length', String(Math.min(1, length)))

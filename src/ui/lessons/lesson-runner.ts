@@ -265,7 +265,7 @@ export class LessonRunner extends SessionElement {
           ${say(last ? 'lessons.toResults' : 'lessons.next')}
         </button>
       </div>
-      ${may ? nothing : html`<p id="when" class="note">${say('lessons.nextWhenDone')}</p>`}
+      ${may ? nothing : html`<p id="when" class="note">${say(last ? 'lessons.resultsWhenDone' : 'lessons.nextWhenDone')}</p>`}
       ${
         asked
           ? html`<div class="row">

@@ -290,14 +290,14 @@ export const glossary = {
     term: 'pull',
     forms: ['pulls', 'pull of a film'],
     sentence: 'The force at which one film gives way in one nip, with its thickness, speed and warmth counted in.',
-    see: 'The bars beside the section compare the pulls of all films in the nip.',
+    see: 'The bars under “Why: the least pull gives way” compare the pulls of all films in the nip.',
     related: ['tack', 'weakest-film', 'press-speed'],
   },
   'weakest-film': {
     term: 'weakest film',
     forms: ['weakest films', 'weakest layer', 'weakest plane', 'breaks first', 'break first'],
     sentence: 'The film in a stack that gives way before the others, so that the stack comes apart there.',
-    see: 'The shortest bar beside the section is the weakest film.',
+    see: 'The shortest bar under “Why: the least pull gives way” is the weakest film.',
     related: ['pull', 'film-splitting', 'lifting'],
   },
   trapping: {

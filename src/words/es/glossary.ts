@@ -313,14 +313,14 @@ export const glossary = {
     forms: ['fuerzas de división', 'fuerza de una película', 'fuerza de la película'],
     sentence:
       'La fuerza a la que cede una película en una línea de contacto, contando su grosor, la velocidad y el calor.',
-    see: 'Las barras junto a la sección comparan las fuerzas de todas las películas de la línea de contacto.',
+    see: 'Las barras bajo «Por qué: cede la menor fuerza» comparan las fuerzas de todas las películas de la línea de contacto.',
     related: ['tack', 'weakest-film', 'press-speed'],
   },
   'weakest-film': {
     term: 'película más débil',
     forms: ['películas más débiles', 'capa más débil', 'plano más débil', 'se rompe primero', 'se rompen primero'],
     sentence: 'La película de un montón que cede antes que las demás, de modo que el montón se separa por ella.',
-    see: 'La barra más corta junto a la sección es la película más débil.',
+    see: 'La barra más corta bajo «Por qué: cede la menor fuerza» es la película más débil.',
     related: ['pull', 'film-splitting', 'lifting'],
   },
   trapping: {

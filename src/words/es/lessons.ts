@@ -61,6 +61,7 @@ export const lessons: Translated<typeof english> = {
   'lessons.back': 'Atrás',
   'lessons.next': 'Seguir',
   'lessons.nextWhenDone': '«Seguir» se abre cuando este paso esté hecho.',
+  'lessons.resultsWhenDone': '«Resultados» se abre cuando este paso esté hecho.',
   'lessons.tryAgain': 'Repetir este paso',
   'lessons.setBack': 'Dejar el banco como estaba',
   'lessons.toResults': 'Resultados',
