@@ -22,6 +22,24 @@ for (const [width, height] of [
   })
 }
 
+test('the head of the page keeps its height while the page opens, and while the draft is kept', async ({ page }) => {
+  await page.addInitScript(() => {
+    const heights = new Set<number>()
+    const look = () => {
+      const head = document.querySelector('tack-page')?.shadowRoot?.querySelector('tack-page-header')
+      if (head?.clientHeight && document.fonts.status === 'loaded') heights.add(head.clientHeight)
+      requestAnimationFrame(look)
+    }
+    look()
+    Object.assign(window, { heights })
+  })
+  await openBench(page)
+  await page.getByRole('button', { name: 'Order reversed' }).click()
+  await expect(page.getByText('Draft saved')).toBeVisible()
+  const seen = await page.evaluate(() => [...(window as unknown as { heights: Set<number> }).heights])
+  expect(seen).toHaveLength(1)
+})
+
 test('at 1024 x 768 section, loupe and the buttons that run the press are seen without scrolling', async ({ page }) => {
   await page.setViewportSize({ width: 1024, height: 768 })
   await openBench(page)

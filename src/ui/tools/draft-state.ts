@@ -12,7 +12,11 @@ export class DraftStateLine extends SessionElement {
   static override styles = [
     sharedStyles,
     css`
+      /* Wide enough for every quiet word, so that the head stays as it is from one to the next. */
       :host {
+        display: inline-block;
+        min-width: 72px;
+        text-align: end;
         color: var(--soft);
         font-size: 14px;
         line-height: 18px;

@@ -6,10 +6,10 @@ export const tools = {
   'tools.fileHead': 'Save, open, print',
   'tools.dropHere': 'Let go to look into the file. Nothing on the bench changes yet.',
 
-  'tools.draft.opening': 'Looking for a draft…',
+  'tools.draft.opening': 'Opening…',
   'tools.draft.empty': 'Unchanged',
   'tools.draft.saved': 'Draft saved',
-  'tools.draft.not saved': 'Draft not saved',
+  'tools.draft.not saved': 'Not saved',
   'tools.draft.storage full': 'Draft not saved: storage full',
   'tools.draft.storage blocked': 'No draft: storage blocked',
   'tools.draft.private': 'No draft: private window',

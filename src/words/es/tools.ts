@@ -9,10 +9,10 @@ export const tools: Translated<typeof english> = {
   'tools.fileHead': 'Guardar, abrir, imprimir',
   'tools.dropHere': 'Suelta para mirar el archivo. En el banco todavía no cambia nada.',
 
-  'tools.draft.opening': 'Buscando un borrador…',
+  'tools.draft.opening': 'Abriendo…',
   'tools.draft.empty': 'Sin cambios',
-  'tools.draft.saved': 'Borrador guardado',
-  'tools.draft.not saved': 'Borrador sin guardar',
+  'tools.draft.saved': 'Guardado',
+  'tools.draft.not saved': 'Sin guardar',
   'tools.draft.storage full': 'Borrador sin guardar: memoria llena',
   'tools.draft.storage blocked': 'Sin borrador: memoria bloqueada',
   'tools.draft.private': 'Sin borrador: ventana privada',
