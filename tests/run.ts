@@ -7,6 +7,7 @@ import { spawn } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { delimiter, join } from 'node:path'
+import { findFirefox } from './firefox/firefox.ts'
 import { tallyBrowser, tallyCheck, tallyUnit } from './tools/tally.ts'
 import type { BrowserReport, Tally, UnitReport } from './tools/tally.ts'
 
@@ -15,8 +16,10 @@ interface Stage {
   /** What is looked at, as the heading says it. */
   what: string
   command: string[]
-  /** Only reads the source, so that another such stage may run beside it; what it says is shown when it has ended. */
+  /** Leaves the source as it is, so that another such stage may run beside it; what it says is shown when it has ended. */
   reads?: boolean
+  /** What the stage needs of this machine, as a setting of the environment; without it the stage is left out, and that is said. */
+  needs?: { variable: string; find: () => string | undefined; missing: string }
   /** Where the stage is a run of tests: reads what its JSON report says. Other stages count as one check. */
   tally?: (report: unknown, ended: boolean) => Tally
 }
@@ -25,6 +28,7 @@ const reportFolder = mkdtempSync(join(tmpdir(), 'tackstair-tests-'))
 const reportFile = join(reportFolder, 'report.json')
 
 const stages: Stage[] = [
+  { name: 'browsers', what: 'browsers to try the page in', command: ['tsx', 'tests/tools/browsers.ts'], reads: true },
   { name: 'types', what: 'types agree', command: ['tsc'], reads: true },
   { name: 'lint', what: 'house rules', command: ['eslint', '--max-warnings=0', '.'], reads: true },
   { name: 'imports', what: 'imports point one way', command: ['tsx', 'tests/tools/imports.ts'], reads: true },
@@ -43,9 +47,23 @@ const stages: Stage[] = [
     command: ['playwright', 'test', '--reporter=list,json'],
     tally: (report, ended) => tallyBrowser(report as BrowserReport, ended),
   },
+  {
+    name: 'firefox',
+    what: 'the main task in Firefox',
+    command: [
+      ...['vitest', 'run', '--config=tests/firefox/vitest.config.ts'],
+      ...['--reporter=default', '--reporter=json', `--outputFile.json=${reportFile}`],
+    ],
+    needs: {
+      variable: 'TACKSTAIR_FIREFOX',
+      find: findFirefox,
+      missing: 'left out: there is no Firefox here and none could be installed',
+    },
+    tally: (report, ended) => tallyUnit(report as UnitReport, ended),
+  },
 ]
 
-const env = {
+const env: NodeJS.ProcessEnv = {
   ...process.env,
   PATH: [join(import.meta.dirname, '../node_modules/.bin'), process.env['PATH'] ?? ''].join(delimiter),
   PLAYWRIGHT_JSON_OUTPUT_FILE: reportFile,
@@ -53,9 +71,14 @@ const env = {
 
 type Result = Tally & { line: string }
 
-async function run({ name, what, command, reads = false, tally }: Stage): Promise<Result> {
+async function run({ name, what, command, reads = false, needs, tally }: Stage): Promise<Result> {
   const heading = `\n== ${name}: ${what}`
   if (!reads) console.log(heading)
+  if (needs) {
+    const found = needs.find()
+    if (found === undefined) return { passed: 0, failed: 0, line: `${name.padEnd(8)} ${needs.missing}` }
+    env[needs.variable] = found
+  }
   const start = performance.now()
   rmSync(reportFile, { force: true })
   const { ended, said } = await end(command, reads)

@@ -116,6 +116,8 @@ export const benchStyles = css`
     }
     .settings {
       overflow-y: auto;
+      /* A wide bar would take from the ladder what the ink names need. */
+      scrollbar-width: thin;
       min-height: 0;
     }
     tack-section-panel,

@@ -30,9 +30,9 @@ export class InkLadder extends SessionElement {
     sharedStyles,
     css`
       :host {
-        --ladder-field: 60px;
+        --ladder-field: 56px;
         --ladder-button: 28px;
-        --ladder-name: minmax(88px, 1fr);
+        --ladder-name: minmax(96px, 1fr);
       }
       @media (min-width: 900px) and (max-width: 1099px) {
         :host {

@@ -1,0 +1,37 @@
+/** Finds what a person would press or read, by its name, wherever on the page it lies: this driver knows no roles. */
+import { setTimeout } from 'node:timers/promises'
+import type { ElementHandle, Page } from 'puppeteer-core'
+
+/** Looks every 0.1 s up to 30 s: a limit against a page that hangs, not on how fast a poor machine is. */
+const looks = 300
+const pause = 100
+
+/** What fits the CSS selector, is seen, can be used and has all of these words in its name; waits until there is one. */
+export async function named(page: Page, selector: string, name: string): Promise<ElementHandle> {
+  for (let look = 0; look < looks; look++) {
+    const element = (await page.evaluateHandle(find, selector, name)).asElement()
+    if (element) return element as ElementHandle
+    await setTimeout(pause)
+  }
+  throw new Error(`Nothing that fits ${selector} is called "${name}" on the page.`)
+}
+
+export async function press(page: Page, name: string, selector = 'button, a'): Promise<void> {
+  const element = await named(page, selector, name)
+  await element.evaluate((each) => each.scrollIntoView({ block: 'center' }))
+  await element.click()
+}
+
+/** Runs on the page, whose policy lets the driver's own way of waiting make no function. */
+function find(selector: string, name: string): Element | undefined {
+  const within = (root: Document | ShadowRoot): Element[] => [
+    ...root.querySelectorAll(selector),
+    ...Array.from(root.querySelectorAll('*'), ({ shadowRoot }) => (shadowRoot ? within(shadowRoot) : [])).flat(),
+  ]
+  return within(document).find(
+    (each) =>
+      each.getClientRects().length > 0 &&
+      !each.matches(':disabled') &&
+      (each.getAttribute('aria-label') ?? each.textContent).includes(name),
+  )
+}
