@@ -2,6 +2,7 @@
 import type { Bench } from './bench.ts'
 import type { BenchExpectation, Mistake, Question } from './expectation.ts'
 import { isQuestion } from './expectation.ts'
+import { otherReading } from './other-reading.ts'
 import type { ReadingRef } from './reading.ts'
 import { read, readings } from './reading.ts'
 import type { Answer, AskedStep, PredictStep } from './step.ts'
@@ -16,6 +17,8 @@ export interface Finding {
   unit?: string
   /** why the bench gives no such reading */
   problem?: string
+  /** the reading of the bench that was entered in place of the one asked for */
+  taken?: ReadingRef
 }
 
 export interface Verdict {
@@ -131,7 +134,9 @@ function judgeAnswer(question: Question, bench: Bench, answer: Answer | undefine
       const { unit } = readings[question.reading.what]
       if (typeof value !== 'number') return { ...finding, unit, problem: value.problem }
       const met = answer !== undefined && 'enter' in answer && off(answer.enter, value) <= question.tolerance
-      return { ...finding, met, value, unit }
+      if (met || !answer || !('enter' in answer)) return { ...finding, met, value, unit }
+      const taken = otherReading(bench, question.reading, answer.enter, question.tolerance)
+      return { ...finding, met, value, unit, ...(taken ? { taken } : {}) }
     }
   }
 }

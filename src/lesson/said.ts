@@ -11,7 +11,7 @@ export interface Said {
 }
 
 /** Tells an expectation that is not met. A question never gives its answer away. */
-export function sayFinding({ expectation, value, unit = '', problem }: Finding, { setUp, patch }: Bench): Said {
+export function sayFinding({ expectation, value, unit = '', problem, taken }: Finding, { setUp, patch }: Bench): Said {
   const { inks, paper, press, reading } = setUp
   switch (expectation.is) {
     case 'within':
@@ -40,8 +40,12 @@ export function sayFinding({ expectation, value, unit = '', problem }: Finding, 
         now: typeof reading === 'object' ? reading.sheet : reading,
         aim: expectation.value,
       })
-    case 'number':
-      return said('lesson.number', {})
+    case 'number': {
+      const reading = nameOfReading(expectation.reading)
+      if (problem !== undefined) return said('lesson.noReading', { reading, problem })
+      if (taken) return said('lesson.otherNumber', { reading, taken: nameOfReading(taken) })
+      return said('lesson.number', { reading })
+    }
     case 'choice':
     case 'sequence':
     case 'diagnosis':

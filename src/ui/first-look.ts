@@ -2,23 +2,31 @@
  * The first ten seconds: two inks, one large button. It prints the second ink on the first, then the same two the other
  * way round, and says what was computed. Fires `done` when the bench is asked for.
  */
+import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import { liftedShares } from '../press/readings.ts'
+import { inkLetters } from '../session/letters.ts'
 import { runClock } from './clock.ts'
+import { miniStair, miniStairStyles } from './mini-stair.ts'
 import { prefersStill } from './motion.ts'
 import { addressOf } from './address.ts'
-import { say, sayPercent } from './say.ts'
+import { say, sayNumber, sayPercent } from './say.ts'
 import './section-picture.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
+
+/** The first lesson of the course (lessons/course.yaml). */
+const firstLesson = 'press-sheet'
 
 /** Where the word for a share of the film changes. */
 const most = 0.5
 const little = 0.25
 
 export class FirstLook extends SessionElement {
+  static override properties: PropertyDeclarations = { ...SessionElement.properties, _answered: { state: true } }
   static override styles = [
     sharedStyles,
+    miniStairStyles,
     css`
       main {
         display: grid;
@@ -45,8 +53,18 @@ export class FirstLook extends SessionElement {
         fill: var(--graphite);
       }
       tack-section-picture {
-        height: clamp(220px, calc(100dvh - 330px), 480px);
+        height: clamp(220px, calc(100dvh - 436px), 480px);
         background: var(--panel);
+      }
+      .inks {
+        display: flex;
+        gap: 16px;
+        align-items: center;
+        justify-content: center;
+        text-align: start;
+      }
+      .inks p {
+        max-width: 60ch;
       }
       .said {
         min-height: 96px;
@@ -71,19 +89,44 @@ export class FirstLook extends SessionElement {
         cursor: default;
         text-decoration: none;
       }
+      /* Room for the answer from the start, so that nothing moves when it comes. */
       .small {
-        min-height: 28px;
+        min-height: 78px;
         font-size: 18px;
+        line-height: 26px;
       }
       .small a {
         color: var(--accent);
         font-weight: 600;
       }
-      @media (max-width: 480px), (max-height: 560px) {
+      @media (max-width: 480px), (max-height: 640px) {
+        main {
+          gap: 8px;
+          align-content: start;
+          padding: 8px 16px;
+        }
+        tack-section-picture {
+          height: clamp(140px, calc(100dvh - 430px), 320px);
+        }
+        .inks {
+          font-size: 15px;
+          line-height: 20px;
+        }
         .said {
           min-height: 0;
           font-size: 18px;
           line-height: 24px;
+        }
+        .large {
+          min-height: 56px;
+          padding: 8px 20px;
+          font-size: 20px;
+          line-height: 24px;
+        }
+        .small {
+          min-height: 28px;
+          font-size: 16px;
+          line-height: 22px;
         }
       }
       @media (pointer: coarse) {
@@ -98,7 +141,14 @@ export class FirstLook extends SessionElement {
     `,
   ]
 
+  /** whether the question why has been asked */
+  declare protected _answered: boolean
   #stopClock: (() => void) | undefined
+
+  constructor() {
+    super()
+    this._answered = false
+  }
 
   override connectedCallback(): void {
     super.connectedCallback()
@@ -124,6 +174,7 @@ export class FirstLook extends SessionElement {
         ${say('page.title')}
       </h1>
       <tack-section-picture .session=${session}></tack-section-picture>
+      ${this.#inks()}
       <p class="said" id="said" role="status">${this.#sentence()}</p>
       <button
         type="button"
@@ -134,14 +185,41 @@ export class FirstLook extends SessionElement {
       >
         ${say(label, { second: second.name })}
       </button>
-      <p class="small">
-        ${
-          this.#printed && this.#swapped
-            ? html`<a href=${addressOf('lessons')}>${say('first.why')}</a>`
-            : html`<button type="button" class="plain" @click=${this.#done}>${say('first.skip')}</button>`
-        }
-      </p>
+      <div class="small">${this.#after()}</div>
     </main>`
+  }
+
+  /** What is turned round between the two prints: the order, and with it the tacks. */
+  #inks() {
+    const { setUp, colours } = this.session
+    const letters = inkLetters(setUp.inks.map(({ name }) => name))
+    const [first, second] = setUp.inks
+    return html`<div class="inks">
+      ${miniStair(setUp.inks.map(({ tack }, unit) => ({ tack, letter: letters[unit], colour: colours.solids[unit] })))}
+      <p>
+        ${say('first.inks', {
+          first: first.name,
+          firstTack: sayNumber(first.tack, 0, 1),
+          second: second.name,
+          secondTack: sayNumber(second.tack, 0, 1),
+        })}
+      </p>
+    </div>`
+  }
+
+  /** Below the button: a way past all this; in the end the question why, and its answer. */
+  #after() {
+    if (!this.#printed || !this.#swapped) {
+      return html`<button type="button" class="plain" @click=${this.#done}>${say('first.skip')}</button>`
+    }
+    if (!this._answered) {
+      return html`<button type="button" class="plain" @click=${() => (this._answered = true)}>
+        ${say('first.why')}
+      </button>`
+    }
+    const [first, second] = this.session.setUp.inks
+    return html`<p role="status">${say('first.because', { first: first.name, second: second.name })}</p>
+      <a href=${`${addressOf('lessons')}&lesson=${firstLesson}`}>${say('first.lesson')}</a>`
   }
 
   get #button(): HTMLElement {

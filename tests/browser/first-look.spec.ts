@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test'
 import axe from 'axe-core'
 import { listenTo } from './console.ts'
 
-const said = (page: Page) => page.getByRole('status').filter({ visible: true })
+const said = (page: Page) => page.locator('#said')
 const print = (page: Page) => page.getByRole('button', { name: 'Print the yellow on top' })
 const swap = (page: Page) => page.getByRole('button', { name: 'Swap the two inks and print again' })
 
@@ -37,13 +37,34 @@ test('a first visit opens on two inks and one button; two presses by keyboard te
   const [stayedNow, liftedNow] = await percents(page)
   expect(stayed).toBeGreaterThan(2 * stayedNow)
   expect(liftedNow).toBeGreaterThan(10 * lifted)
-  await expect(page.getByRole('link', { name: 'Why?' })).toHaveAttribute('href', '#view=lessons')
   const open = page.getByRole('button', { name: 'Open the bench' })
   await expect(open).toBeFocused()
   await page.keyboard.press('Enter')
   await expect(page.getByRole('button', { name: 'Tacks step down' })).toBeVisible()
   await expect(page.getByRole('heading', { name: 'Tackstair' })).toBeFocused()
   await expectDrawn(page)
+  expect(console).toEqual([])
+})
+
+test('what is turned round is shown; the question why is answered on the spot and leads to the first lesson', async ({
+  page,
+}) => {
+  const console = listenTo(page)
+  await page.emulateMedia({ reducedMotion: 'reduce' })
+  await page.goto('./')
+  await expect(page.getByText('First cyan, tack 16. Then yellow, tack 8.')).toBeVisible()
+  await print(page).click()
+  await expect(page.getByRole('button', { name: 'Why?' })).toHaveCount(0)
+  await swap(page).click()
+  await expect(page.getByText('First yellow, tack 8. Then cyan, tack 16.')).toBeVisible()
+  await expect(said(page)).toContainText(/of the ink that it leaves on bare paper\. Of the yellow that lay there/)
+  const place = () => page.getByRole('button', { name: 'Open the bench' }).boundingBox()
+  const before = await place()
+  await page.getByRole('button', { name: 'Why?' }).click()
+  await expect(page.getByText('so the yellow gave way, and the cyan left with it')).toBeVisible()
+  expect(await place()).toEqual(before)
+  await page.getByRole('link', { name: /lesson 1/ }).click()
+  await expect(page.getByRole('heading', { name: /^Step 1 of/ })).toBeVisible()
   expect(console).toEqual([])
 })
 

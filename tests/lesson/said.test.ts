@@ -4,6 +4,7 @@ import { expect, test } from 'vitest'
 import { benchOf } from '../../src/lesson/bench.ts'
 import type { BenchExpectation, Question } from '../../src/lesson/expectation.ts'
 import { judgeBench, judgeStep } from '../../src/lesson/judge.ts'
+import { read } from '../../src/lesson/reading.ts'
 import { sayFinding } from '../../src/lesson/said.ts'
 import type { AskedStep } from '../../src/lesson/step.ts'
 import { checkSetUp } from '../../src/press/check-setup.ts'
@@ -79,9 +80,46 @@ test('a question never gives its answer away', () => {
     return sentence(findings[0])
   })
   expect(told).toEqual([
-    'The bench reads something else.',
+    'The bench reads something else. Asked for is this one: picked, on the bench as it stands now.',
     'That is not it yet.',
     'That is not it yet.',
     'That is not it yet.',
   ])
+})
+
+test.each([
+  ['the film on the form roller', { what: 'form roller film', of: 'magenta' }, 'form roller film of magenta'],
+  [
+    'the film where another ink lies alone',
+    { what: 'film', of: 'cyan', in: ['cyan'] },
+    'film of cyan in the patch of cyan',
+  ],
+] as const)('a reading taken by mistake is named: %s', (_, taken, name) => {
+  const asked = { what: 'film', of: 'magenta', in: ['magenta'] } as const
+  const entered = read(bench, taken)
+  const step: AskedStep = {
+    id: 'x',
+    kind: 'expect',
+    text: 'x',
+    expect: [{ is: 'number', reading: asked, tolerance: 0.001, unit: 'um' }],
+  }
+  const { findings } = judgeStep(step, bench, { enter: Number(entered) })
+  expect(sentence(findings[0])).toBe(
+    `The number you entered is another reading: ${name}. Asked for is this one: film of magenta in the patch of magenta.`,
+  )
+})
+
+test('a number that no reading has is told with what is asked for; the right one is met', () => {
+  const asked = { what: 'mass trap', of: 'magenta', on: 'cyan' } as const
+  const step: AskedStep = {
+    id: 'x',
+    kind: 'expect',
+    text: 'x',
+    expect: [{ is: 'number', reading: asked, tolerance: 0.5, unit: '%' }],
+  }
+  const { findings } = judgeStep(step, bench, { enter: 3.21 })
+  expect(sentence(findings[0])).toBe(
+    'The bench reads something else. Asked for is this one: mass trap of magenta on cyan, on the bench as it stands now.',
+  )
+  expect(judgeStep(step, bench, { enter: Number(read(bench, asked)) }).met).toBe(true)
 })

@@ -68,13 +68,6 @@ export const sceneStageStyles = css`
     width: auto;
     height: calc(1.9 * var(--text));
     font-size: 16px;
-    font-weight: 650;
-    text-anchor: middle;
-    fill: var(--graphite);
-  }
-  .stair .tread {
-    fill: var(--field);
-    stroke: var(--edge);
   }
   .picture {
     position: relative;

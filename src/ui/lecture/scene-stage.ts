@@ -13,7 +13,7 @@ import '../ink-stair.ts'
 import '../line-picture.ts'
 import '../loupe-picture.ts'
 import { colourSolids } from '../orders/colour-solids.ts'
-import { miniStair } from '../orders/mini-stair.ts'
+import { miniStair, miniStairStyles } from '../mini-stair.ts'
 import { orderTreads } from '../orders/order-words.ts'
 import { say } from '../say.ts'
 import '../section-picture.ts'
@@ -39,7 +39,7 @@ export class SceneStage extends LitElement {
     small: { type: Boolean, reflect: true },
     _size: { state: true },
   }
-  static override styles = [sharedStyles, sceneStageStyles]
+  static override styles = [sharedStyles, miniStairStyles, sceneStageStyles]
 
   declare scene: Scene
   /** one for each set-up */

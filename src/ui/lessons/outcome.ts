@@ -66,12 +66,12 @@ function missedView({ verdict, bench }: Missed, glossary: Glossary) {
   // "Not yet" says all there is to say of a wrong answer.
   const findings = verdict.findings
     .filter(({ met }) => !met)
-    .map((finding) => ({ ...sayFinding(finding, bench), expectation: finding.expectation }))
+    .map((finding) => ({ ...sayFinding(finding, bench), finding }))
     .filter(({ message }) => message !== 'lesson.answer')
   return html`<div class="set-off told">
     <p><strong>${say('lessons.notYet')}</strong></p>
     ${findings.map(
-      ({ message, values, expectation }) => html`<p>${capitalised(say(message, inWords(values, expectation)))}</p>`,
+      ({ message, values, finding }) => html`<p>${capitalised(say(message, inWords(values, finding)))}</p>`,
     )}
     ${verdict.feedback.map((words) => proseView(words, glossary))}
   </div>`

@@ -1,5 +1,5 @@
 /** A reading of a lesson and what is told of it, in the page's language: "mass trap of yellow on cyan". */
-import type { Expectation } from '../../lesson/expectation.ts'
+import type { Finding } from '../../lesson/judge.ts'
 import type { ReadingRef } from '../../lesson/reading.ts'
 import { say, sayName } from '../say.ts'
 import { shownUnit } from './shown-unit.ts'
@@ -20,12 +20,13 @@ export function sayReading({ what, of, on, by, in: inks, through }: ReadingRef):
 /** The values of a finding, as the page's language says them. */
 export function inWords(
   values: Readonly<Record<string, string | number>>,
-  expectation: Expectation,
+  { expectation, taken }: Pick<Finding, 'expectation' | 'taken'>,
 ): Record<string, string | number> {
   return {
     ...values,
     ...(typeof values['unit'] === 'string' ? { unit: shownUnit(values['unit']) } : {}),
     ...('reading' in expectation ? { reading: sayReading(expectation.reading) } : {}),
+    ...(taken ? { taken: sayReading(taken) } : {}),
     ...('inks' in expectation ? { now: sayNames(String(values['now']).split(', ')) } : {}),
     ...('inks' in expectation ? { aim: sayNames(expectation.inks) } : {}),
   }

@@ -18,7 +18,7 @@ import '../section-picture.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { colourSolids } from './colour-solids.ts'
-import { miniStair } from './mini-stair.ts'
+import { miniStair } from '../mini-stair.ts'
 import { orderNames, orderTreads } from './order-words.ts'
 import { ordersStyles } from './orders-styles.ts'
 

@@ -2,7 +2,7 @@
 import type { Ink } from '../../press/setup.ts'
 import { inkLetters } from '../../session/letters.ts'
 import { sayName, sayNumber } from '../say.ts'
-import type { MiniTread } from './mini-stair.ts'
+import type { MiniTread } from '../mini-stair.ts'
 
 /** "black, cyan, magenta, yellow", from places in `inks`. */
 export function orderNames(order: readonly number[], inks: readonly Ink[]): string {

@@ -1,7 +1,8 @@
 /** What the views of orders, runs and trials look like alike. */
 import { css } from 'lit'
+import { miniStairStyles } from '../mini-stair.ts'
 
-export const ordersStyles = css`
+const own = css`
   main {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
@@ -76,20 +77,6 @@ export const ordersStyles = css`
     background: var(--accent);
     text-decoration: underline;
   }
-  .stair {
-    display: block;
-    font-size: 13px;
-    font-weight: 650;
-    text-anchor: middle;
-    fill: var(--graphite);
-  }
-  .stair .tread {
-    fill: var(--field);
-    stroke: var(--edge);
-  }
-  rect.ink {
-    stroke: var(--edge);
-  }
   td.words,
   th.words {
     text-align: start;
@@ -100,3 +87,5 @@ export const ordersStyles = css`
     }
   }
 `
+
+export const ordersStyles = [miniStairStyles, own]

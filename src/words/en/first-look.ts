@@ -3,7 +3,12 @@ export const firstLook = {
   'first.before':
     'This sheet of paper carries {first} ink, still wet. A rubber blanket is about to press {second} ink onto it and pull away.',
   'first.after':
-    '{share, select, most {Most} part {Some} other {Little}} of the {second} stayed: {stayed} of what it leaves on bare paper. It pulled {lifted} of the wet {first} back off the sheet.',
+    '{share, select, most {Most} part {Some} other {Little}} of the {second} stayed on the sheet: {stayed} of the ink that it leaves on bare paper. Of the {first} that lay there, the blanket pulled {lifted} back off.',
+  'first.inks':
+    'First {first}, tack {firstTack}. Then {second}, tack {secondTack}. Tack is how hard a wet ink resists being pulled apart.',
+  'first.because':
+    'As the blanket leaves, the film that resists least is pulled apart. Here {second}, on top, resisted more than the {first} below: so the {first} gave way, and the {second} left with it.',
+  'first.lesson': 'Start from the beginning: lesson 1',
   'first.print': 'Print the {second} on top',
   'first.swap': 'Swap the two inks and print again',
   'first.open': 'Open the bench',

@@ -15,7 +15,8 @@ export const lesson = {
   'lesson.waterless': 'The press is {now}. Asked for is {aim}.',
   'lesson.sheet': 'The sheet looked at is: {now}. Asked for is: {aim}.',
   'lesson.answer': 'That is not it yet.',
-  'lesson.number': 'The bench reads something else.',
+  'lesson.number': 'The bench reads something else. Asked for is this one: {reading}, on the bench as it stands now.',
+  'lesson.otherNumber': 'The number you entered is another reading: {taken}. Asked for is this one: {reading}.',
 } as const
 
 export type LessonKey = keyof typeof lesson

@@ -6,7 +6,12 @@ export const firstLook: Translated<typeof english> = {
   'first.before':
     'Este pliego lleva una película de {first}, aún húmeda. Una mantilla de caucho va a apretar {second} encima y a separarse.',
   'first.after':
-    '{share, select, most {Casi todo el} part {Parte del} other {Poco del}} {second} se quedó: {stayed} de lo que deja sobre papel desnudo. Se llevó del pliego {lifted} del {first} húmedo.',
+    '{share, select, most {Casi todo el} part {Parte del} other {Poco del}} {second} se quedó en el pliego: {stayed} de la tinta que deja sobre papel desnudo. Del {first} que había, la mantilla se volvió a llevar {lifted}.',
+  'first.inks':
+    'Primero {first}, tiro {firstTack}. Después {second}, tiro {secondTack}. El tiro es la resistencia de una tinta húmeda a que la separen en dos.',
+  'first.because':
+    'Al separarse la mantilla, se parte la película que menos resiste. Aquí el {second}, arriba, resistía más que el {first}, debajo: por eso cedió el {first}, y el {second} se fue con él.',
+  'first.lesson': 'Empezar desde el principio: lección 1',
   'first.print': 'Imprimir {second} encima',
   'first.swap': 'Cambiar las dos tintas y volver a imprimir',
   'first.open': 'Abrir el banco',

@@ -18,5 +18,6 @@ export const lesson: Translated<typeof english> = {
   'lesson.waterless': 'La máquina es {now}. Se pide {aim}.',
   'lesson.sheet': 'El pliego que se mira es: {now}. Se pide: {aim}.',
   'lesson.answer': 'Todavía no es eso.',
-  'lesson.number': 'El banco da otra lectura.',
+  'lesson.number': 'El banco da otra lectura. Se pide: {reading}, en el banco tal como está ahora.',
+  'lesson.otherNumber': 'El número que escribiste es otro: {taken}. Se pide: {reading}.',
 }

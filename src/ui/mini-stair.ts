@@ -1,5 +1,5 @@
 /** An order as a small stair: every ink a tread at the height of its tack, first unit at the left. */
-import { svg } from 'lit'
+import { css, svg } from 'lit'
 
 export interface MiniTread {
   letter: string
@@ -13,6 +13,24 @@ export interface MiniTread {
 const wide = 26
 const high = 46
 const letterRoom = 16
+
+export const miniStairStyles = css`
+  .stair {
+    display: block;
+    flex: none;
+    font-size: 13px;
+    font-weight: 650;
+    text-anchor: middle;
+    fill: var(--graphite);
+  }
+  .stair .tread {
+    fill: var(--field);
+    stroke: var(--edge);
+  }
+  rect.ink {
+    stroke: var(--edge);
+  }
+`
 
 /** Drawn for the eye alone: the names stand beside it. */
 export function miniStair(treads: readonly MiniTread[]) {

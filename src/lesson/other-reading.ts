@@ -1,0 +1,40 @@
+/** Which reading a learner took by mistake: the one of this bench that has the number entered. */
+import type { Bench } from './bench.ts'
+import type { ReadingName, ReadingRef } from './reading.ts'
+import { read, readingNames, readings } from './reading.ts'
+
+/** What the bench shows in the unit asked for, likeliest mistake first: the same kind of reading elsewhere, then other kinds. */
+function readingsAlike({ setUp: { inks }, patch }: Bench, asked: ReadingRef): ReadingRef[] {
+  const all = inks.map(({ name }) => name)
+  const names = [...all.filter((name) => name === asked.of), ...all.filter((name) => name !== asked.of)]
+  const patches = [...names.map((name) => [name]), [...patch]]
+  const alike = (what: ReadingName): ReadingRef[] => {
+    if (what === 'film') return names.flatMap((of) => patches.map((inks): ReadingRef => ({ what, of, in: inks })))
+    if (what === 'picked') return patches.map((inks): ReadingRef => ({ what, in: inks }))
+    if (what === 'density') return patches.map((inks): ReadingRef => ({ ...asked, what, in: inks }))
+    const [first, second] = readings[what].needs
+    if (second) return names.flatMap((of) => names.map((other): ReadingRef => ({ what, of, [second]: other })))
+    return first ? names.map((of): ReadingRef => ({ what, of })) : [{ what }]
+  }
+  const { unit } = readings[asked.what]
+  const kinds = readingNames.filter((what) => what !== asked.what && readings[what].unit === unit)
+  return [asked.what, ...kinds].flatMap(alike)
+}
+
+/**
+ * The other reading of the bench that shows `entered`, give or take `tolerance` (both in the unit of the reading asked
+ * for); undefined if there is none, and if nothing lies there: every ink has a reading of 0 somewhere.
+ */
+export function otherReading(
+  bench: Bench,
+  asked: ReadingRef,
+  entered: number,
+  tolerance: number,
+): ReadingRef | undefined {
+  if (entered <= tolerance) return undefined
+  const same = JSON.stringify(read(bench, asked))
+  return readingsAlike(bench, asked).find((reading) => {
+    const value = read(bench, reading)
+    return typeof value === 'number' && JSON.stringify(value) !== same && Math.abs(value - entered) <= tolerance
+  })
+}
