@@ -2,6 +2,7 @@
 import { html } from 'lit'
 import { inkLetters } from '../session/letters.ts'
 import { toShown } from '../session/measures.ts'
+import { linkedText } from './linked-text.ts'
 import { say, sayNumber, sayPercent } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -29,7 +30,7 @@ export class FilmTable extends SessionElement {
           <tr>
             <th scope="col">${say('bench.film')}</th>
             <th scope="col">${say('bench.thicknessBefore', { unit })}</th>
-            <th scope="col">${say('bench.pullIn')}</th>
+            <th scope="col">${linkedText(say('bench.pullIn'))}</th>
             <th scope="col">${say('bench.brokeIn')}</th>
             <th scope="col">${say('bench.left', { unit })}</th>
           </tr>

@@ -47,7 +47,7 @@ export class FirstLook extends SessionElement {
         font-size: 20px;
         line-height: 28px;
       }
-      svg {
+      h1 svg {
         width: 26px;
         height: 20px;
         fill: var(--graphite);

@@ -8,6 +8,9 @@ import { CarryEvent, dragStarts } from './carry.ts'
 import { say, sayName, sayNumber } from './say.ts'
 import { sharedStyles } from './shared-styles.ts'
 
+/** Share of the highest tread below which a tread has no room for its letter: two lines of text on the lowest stair. */
+const lowBelow = 0.35
+
 export interface Tread {
   name: string
   letter: string
@@ -90,6 +93,21 @@ export class InkStair extends LitElement {
       .dimmed {
         opacity: 0.15;
       }
+      /* No room on the tread: its letter stands beside the number. */
+      .low .letter {
+        position: absolute;
+        right: 0;
+        bottom: calc(100% + 10px);
+        left: 50%;
+        padding: 0;
+        font-size: 16px;
+      }
+      .low .tack {
+        right: 50%;
+      }
+      .low .letter::after {
+        display: none;
+      }
       .name {
         display: block;
         overflow-wrap: anywhere;
@@ -138,11 +156,13 @@ export class InkStair extends LitElement {
         (tread) => tread.name,
         (tread, place) => {
           const rise = place === 0 ? 0 : tread.tack - this.treads[place - 1].tack
+          const isLow = tread.tack < lowBelow * Math.max(...this.treads.map(({ tack }) => tack))
           const classes = [
             'tread',
             tread.unit === this.carried && 'carried',
             tread.unit === this.current && 'current',
             isDimmed(tread) && 'dimmed',
+            isLow && 'low',
           ]
           return html`<div
             class=${classes.filter(Boolean).join(' ')}

@@ -2,6 +2,7 @@
 import { css, html, nothing } from 'lit'
 import type { FilmAccount, NipAccount } from '../press/account.ts'
 import { inkLetters } from '../session/letters.ts'
+import { linkedText } from './linked-text.ts'
 import { say, sayNumber, sayPercent } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -95,7 +96,7 @@ export class PullBars extends SessionElement {
       <thead>
         <tr>
           <th scope="col">${say('bench.inTheStack')}</th>
-          <th scope="col">${say('bench.pullIn')}</th>
+          <th scope="col">${linkedText(say('bench.pullIn'))}</th>
           <th scope="col">${say('bench.brokeIn')}</th>
         </tr>
       </thead>

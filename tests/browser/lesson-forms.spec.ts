@@ -105,7 +105,7 @@ const forms: Form[] = [
     id: 'a number',
     handIn: 'Hand in',
     wrong: (page) => enter(page, 'Your reading', '9'),
-    says: /The bench reads something else.*That is the tack/s,
+    says: /another reading.*Asked for is this one.*That is the tack/s,
     right: (page) => page.getByRole('textbox', { name: 'Your reading' }).fill('10,0'),
   },
   {

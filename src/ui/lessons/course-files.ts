@@ -2,6 +2,7 @@
 import * as v from 'valibot'
 import courseText from '../../../lessons/course.yaml?raw'
 import readme from '../../../lessons/README.md?raw'
+import type { CautionId } from '../../lesson/caution.ts'
 import type { TextOf } from '../../lesson/check-course.ts'
 import { checkInCourse, lessonFile, readCourse } from '../../lesson/check-course.ts'
 import type { CheckedLesson } from '../../lesson/check-lesson.ts'
@@ -10,6 +11,7 @@ import type { Lesson } from '../../lesson/lesson.ts'
 import { lessonSchema } from '../../lesson/lesson.ts'
 import { readSource } from '../../lesson/source.ts'
 import { textMark } from '../../lesson/text-mark.ts'
+import type { Learning } from '../../session/learning.ts'
 import { language } from '../language.ts'
 
 const texts = import.meta.glob<string>('../../../lessons/*.lesson.yaml', {
@@ -57,6 +59,13 @@ export function courseLesson(id: string): Lesson {
   let lesson = read.get(text)
   if (!lesson) read.set(text, (lesson = v.parse(lessonSchema, readSource(text).value)))
   return lesson
+}
+
+/** What the lessons before this one, as far as they have been begun, have cautioned against. */
+export function cautionsHeard(id: string, learning: Learning): ReadonlySet<CautionId> {
+  const at = course.lessons.indexOf(id)
+  const begun = course.lessons.slice(0, Math.max(0, at)).filter((each) => learning.lesson(each) !== undefined)
+  return new Set(begun.flatMap((each) => courseLesson(each).cautions))
 }
 
 /** Reads all that is on offer, and lets the page answer after each: together they would hold it up for too long. */

@@ -21,6 +21,7 @@ export class CourseList extends LitElement {
     session: { attribute: false },
     learning: { attribute: false },
     taken: { attribute: false },
+    teaching: { state: true },
   }
   static override styles = [
     sharedStyles,
@@ -88,6 +89,13 @@ export class CourseList extends LitElement {
   declare learning: Learning
   /** changes when progress has come from elsewhere */
   declare taken: number
+  /** whether what instructors do with a lesson is shown beside what learners do */
+  declare protected teaching: boolean
+
+  constructor() {
+    super()
+    this.teaching = false
+  }
 
   override render() {
     const { keeps, own, writing } = this.learning
@@ -97,6 +105,14 @@ export class CourseList extends LitElement {
       <h2>${say('lessons.heading')}</h2>
       <p class="lead">${say('lessons.lead')}</p>
       ${keeps ? nothing : html`<p class="set-off" role="status">${say('lessons.notKept')}</p>`}
+      <label class="check">
+        <input
+          type="checkbox"
+          .checked=${this.teaching}
+          @change=${(event: Event) => (this.teaching = (event.target as HTMLInputElement).checked)}
+        />
+        ${say('lessons.teaching')}
+      </label>
       <ol class="course" aria-label=${say('lessons.course')}>
         ${offeredLessons().map((id, at) => this.#entry(courseLesson(id), at, states[at], at === next))}
       </ol>
@@ -174,24 +190,21 @@ export class CourseList extends LitElement {
         >
           ${action}
         </button>
-        <button
-          type="button"
-          class="plain"
-          aria-label=${named(say('lessons.handout'))}
-          @click=${() => this.#wish({ handout: id })}
-        >
-          ${say('lessons.handout')}
-        </button>
-        <button
-          type="button"
-          class="plain"
-          aria-label=${named(say('lessons.copy'))}
-          @click=${() => this.#wish({ copy: id })}
-        >
-          ${say('lessons.copy')}
-        </button>
+        ${this.teaching ? this.#forInstructors(id, named) : nothing}
       </div>
     </li>`
+  }
+
+  #forInstructors(id: string, named: (words: string) => string) {
+    const [handout, copy] = [say('lessons.handout'), say('lessons.copy')]
+    return html`
+      <button type="button" class="plain" aria-label=${named(handout)} @click=${() => this.#wish({ handout: id })}>
+        ${handout}
+      </button>
+      <button type="button" class="plain" aria-label=${named(copy)} @click=${() => this.#wish({ copy: id })}>
+        ${copy}
+      </button>
+    `
   }
 
   #stateOf(key: string, lesson: Lesson): State {

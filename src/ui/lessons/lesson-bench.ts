@@ -99,6 +99,14 @@ export class LessonBench extends SessionElement {
           height: clamp(260px, 44dvh, 520px);
         }
       }
+      /* So that the pulls, which lessons ask to be read, are seen below the picture. */
+      @media (max-height: 860px) {
+        tack-section-panel,
+        tack-loupe-panel,
+        tack-line-picture {
+          height: 256px;
+        }
+      }
     `,
   ]
 

@@ -1,4 +1,5 @@
 /** The lesson beside the bench: one step at a time, and what the bench showed once it is handed in. */
+import type { CautionId } from '../../lesson/caution.ts'
 import type { PropertyDeclarations, PropertyValues } from 'lit'
 import { css, html, nothing } from 'lit'
 import { isQuestion } from '../../lesson/expectation.ts'
@@ -24,6 +25,7 @@ export class LessonRunner extends SessionElement {
   static override properties: PropertyDeclarations = {
     ...SessionElement.properties,
     play: { attribute: false },
+    heard: { attribute: false },
     wish: { state: true },
   }
   static override styles = [
@@ -75,6 +77,8 @@ export class LessonRunner extends SessionElement {
   ]
 
   declare play: LessonPlay
+  /** cautions that the learner has met in an earlier lesson */
+  declare heard: ReadonlySet<CautionId>
   declare protected wish: InstructorWish
   #shownStep: Step | null = null
   /** something was handed in, and what is said of it has to come into view */
@@ -82,6 +86,7 @@ export class LessonRunner extends SessionElement {
 
   constructor() {
     super()
+    this.heard = new Set()
     this.wish = { hideFeedback: false, showNotes: false }
   }
 
@@ -173,15 +178,31 @@ export class LessonRunner extends SessionElement {
     </section>`
   }
 
-  /** Those of the whole lesson stand at its first step. */
+  /** Those of the whole lesson stand at its first step, folded where an earlier lesson has said them. */
   #cautions(step: Step) {
     const first = this.play.index === 0 ? this.play.lesson.cautions : []
-    const ids = [...new Set([...(step.cautions ?? []), ...first])]
-    if (ids.length === 0) return nothing
-    return html`<section class="set-off">
-      <h3>${say('lessons.caution')}</h3>
-      ${ids.map((id) => html`<p>${say(id)}</p>`)}
-    </section>`
+    const ofStep = new Set(step.cautions)
+    const heard = first.filter((id) => this.heard.has(id) && !ofStep.has(id))
+    const ids = [...new Set([...ofStep, ...first])].filter((id) => !heard.includes(id))
+    const said = (ids: readonly CautionId[]) => ids.map((id) => html`<p>${say(id)}</p>`)
+    return html`
+      ${
+        ids.length > 0
+          ? html`<section class="set-off">
+              <h3>${say('lessons.caution')}</h3>
+              ${said(ids)}
+            </section>`
+          : nothing
+      }
+      ${
+        heard.length > 0
+          ? html`<details>
+              <summary>${say('lessons.cautionAgain')}</summary>
+              ${said(heard)}
+            </details>`
+          : nothing
+      }
+    `
   }
 
   #task(step: Step) {

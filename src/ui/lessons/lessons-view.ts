@@ -11,6 +11,7 @@ import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import {
+  cautionsHeard,
   checked,
   course,
   courseLesson,
@@ -178,6 +179,7 @@ export class LessonsView extends SessionElement {
         <tack-lesson-runner
           .session=${this.session}
           .play=${play}
+          .heard=${cautionsHeard(play.lesson.id, this.#learning)}
           @moved=${this.#moved}
           @turned=${this.#toTop}
           @results=${this.#results}

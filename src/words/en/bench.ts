@@ -167,7 +167,7 @@ export const bench = {
   'bench.whatHappened': 'What happened at unit {unit}, {name}',
   'bench.why': 'Why: the least [[pull|pull]] gives way',
   'bench.inTheStack': 'top to bottom',
-  'bench.pullIn': 'splits at, tack units',
+  'bench.pullIn': 'splits at, [[tack-number|tack units]]',
   'bench.brokeIn': 'broke in',
   'bench.cannotBreak': 'dry',
   'bench.paperBears': 'paper bears',

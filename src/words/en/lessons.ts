@@ -14,6 +14,7 @@ export const lessons = {
   'lessons.again': 'Look again',
   'lessons.ofLesson': '{action}: {title}',
   'lessons.aims': 'What it is for',
+  'lessons.teaching': 'I teach: offer a handout of each lesson, and a lesson of my own made from it',
   'lessons.handout': 'Handout',
   'lessons.copy': 'Write from this one',
   'lessons.notKept':
@@ -46,6 +47,7 @@ export const lessons = {
   'lessons.stepKind.expect': 'Find out',
   'lessons.words': 'New words',
   'lessons.caution': 'On a real press',
+  'lessons.cautionAgain': 'On a real press: as in an earlier lesson',
   'lessons.hints': 'Hints',
   'lessons.hint': 'Show a hint ({shown} of {all} shown)',
   'lessons.noMoreHints': 'All hints are shown.',

@@ -171,7 +171,7 @@ export const bench: Translated<typeof english> = {
   'bench.whatHappened': 'Qué pasó en el cuerpo {unit}, {name}',
   'bench.why': 'Por qué: cede la menor [[pull|fuerza]]',
   'bench.inTheStack': 'de arriba abajo',
-  'bench.pullIn': 'cede a, tiro',
+  'bench.pullIn': 'cede a, [[tack-number|unidades de tiro]]',
   'bench.brokeIn': 'rota en',
   'bench.cannotBreak': 'seca',
   'bench.paperBears': 'el papel aguanta',

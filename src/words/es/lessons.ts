@@ -17,6 +17,7 @@ export const lessons: Translated<typeof english> = {
   'lessons.again': 'Repasar',
   'lessons.ofLesson': '{action}: {title}',
   'lessons.aims': 'Para qué sirve',
+  'lessons.teaching': 'Doy clase: ofrecer de cada lección una hoja de trabajo, y una lección propia a partir de ella',
   'lessons.handout': 'Hoja de trabajo',
   'lessons.copy': 'Escribir a partir de esta',
   'lessons.notKept':
@@ -49,6 +50,7 @@ export const lessons: Translated<typeof english> = {
   'lessons.stepKind.expect': 'Averigua',
   'lessons.words': 'Palabras nuevas',
   'lessons.caution': 'En una máquina real',
+  'lessons.cautionAgain': 'En una máquina real: como en una lección anterior',
   'lessons.hints': 'Pistas',
   'lessons.hint': 'Mostrar una pista ({shown} de {all} a la vista)',
   'lessons.noMoreHints': 'Todas las pistas están a la vista.',
