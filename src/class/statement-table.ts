@@ -19,15 +19,12 @@ type Column =
 
 /** Null where the text is no such table. */
 export function statementRows(text: string): unknown[] | null {
-  const { data, meta } = Papa.parse<Record<string, string>>(text.replace(/^\ufeff/, ''), {
-    header: true,
-    skipEmptyLines: true,
-  })
+  // The library's own reading of headings speaks on the console where two are alike.
+  const { data } = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: true })
+  const [headings = [], ...rows] = data
   const needed = ['timestamp', 'verb.id', 'object.id'] satisfies Column[]
-  if (!needed.every((column) => meta.fields?.includes(column) === true)) return null
-  return data.map((row) =>
-    statement((column) => (Object.hasOwn(row, column) && row[column] !== '' ? row[column] : undefined)),
-  )
+  if (!needed.every((column) => headings.includes(column))) return null
+  return rows.map((row) => statement((column) => row[headings.indexOf(column)] || undefined))
 }
 
 function statement(cell: (column: Column) => string | undefined): unknown {

@@ -32,8 +32,9 @@ export const statementSchema = v.object({
 })
 export type Statement = v.InferOutput<typeof statementSchema>
 
-/** s in an ISO 8601 duration of hours, minutes and seconds. */
+/** s in an ISO 8601 duration of hours, minutes and seconds; 0 for any other, and for one that no visit lasts. */
 export function secondsIn(duration: string): number {
-  const [, hours = 0, minutes = 0, seconds = 0] = /^PT(?:(\d+)H)?(?:(\d+)M)?(?:(\d+(?:\.\d+)?)S)?$/.exec(duration) ?? []
+  const [, hours = 0, minutes = 0, seconds = 0] =
+    /^PT(?:(\d{1,6})H)?(?:(\d{1,8})M)?(?:(\d{1,9}(?:\.\d+)?)S)?$/.exec(duration) ?? []
   return Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)
 }

@@ -4,6 +4,7 @@
  */
 import type { Document, Node, Pair } from 'yaml'
 import { isAlias, isCollection, isMap, isNode, isPair, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml'
+import { beyondReading } from './source-limits.ts'
 
 /** Characters in the largest file read. */
 export const largestFile = 256 * 1024
@@ -33,7 +34,8 @@ export interface Source {
 }
 
 const top: Place = { line: 1, col: 1 }
-const tooDeep = 'is nested too deep to read; allowed are a few levels'
+/** Problems told of a file that is no sound YAML. */
+const mostTold = 100
 const forbiddenKeys = ['__proto__', 'constructor', 'prototype']
 
 /** Reads `text`; never throws. */
@@ -41,24 +43,25 @@ export function readSource(text: string): Source {
   if (text.length > largestFile) {
     return unreadable(`is ${String(Math.ceil(text.length / 1024))} kB; allowed are files up to 256 kB`)
   }
+  const tooMuch = beyondReading(text)
+  if (tooMuch !== undefined) return unreadable(tooMuch)
   const lines = new LineCounter()
-  let document: Document.Parsed
-  try {
-    document = parseDocument(text, { version: '1.2', schema: 'core', lineCounter: lines, uniqueKeys: true })
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error
-    return unreadable(tooDeep)
-  }
+  const document = parseDocument(text, {
+    version: '1.2',
+    schema: 'core',
+    lineCounter: lines,
+    uniqueKeys: true,
+    prettyErrors: false,
+  })
   const at = (offset: number): Place => {
     const { line, col } = lines.linePos(offset)
     return line > 0 ? { line, col } : top
   }
   const found = [...document.errors, ...document.warnings].filter(({ code }) => code !== 'TAG_RESOLVE_FAILED')
-  if (found.some(({ message }) => message.startsWith('Maximum call stack'))) return unreadable(tooDeep)
-  const problems = [
+  const problems = firstOf([
     ...found.map(({ pos, message }) => ({ ...at(pos[0]), message: yamlWords(message) })),
     ...refused(document, at),
-  ]
+  ])
   const places = placesIn(document, text, at)
   return { value: problems.length > 0 ? undefined : document.toJS({ maxAliasCount: 0 }), problems, ...places }
 }
@@ -67,13 +70,24 @@ function unreadable(message: string): Source {
   return { value: undefined, problems: [{ ...top, message }], placeOf: () => top, placeOfKey: () => top }
 }
 
-/** The parser's own words without its drawing of the line. */
+/** Characters of the parser's words, which may quote a whole line, that are told. */
+const longestWords = 160
+
+/** The parser's own words. */
 function yamlWords(message: string): string {
-  const [first] = message.split('\n')
-  const words = first.replace(/ at line \d+, column \d+:?$/, '').replace(/[.:]$/, '')
+  const words = message.split('\n')[0].replace(/[.:]$/, '')
   if (words.startsWith('Map keys must be unique')) return 'this field is given twice; allowed is each field once'
   if (words.startsWith('Source contains multiple documents')) return 'a second document starts here; allowed is one'
-  return `is not YAML as a lesson is written: ${words}`
+  const short = words.length > longestWords ? `${words.slice(0, longestWords)}...` : words
+  return `is not YAML as a lesson is written: ${short}`
+}
+
+/** As many as anybody reads. */
+function firstOf(problems: readonly Problem[]): Problem[] {
+  if (problems.length <= mostTold) return [...problems]
+  const { line, col } = problems[mostTold]
+  const more = problems.length - mostTold
+  return [...problems.slice(0, mostTold), { line, col, message: `${more} more problems are not told` }]
 }
 
 /** What YAML can say and a lesson may not. */
@@ -82,30 +96,24 @@ function refused(document: Document.Parsed, at: (offset: number) => Place): Prob
   const say = (node: unknown, message: string) => {
     problems.push({ ...(isNode(node) && node.range ? at(node.range[0]) : top), message })
   }
-  try {
-    visit(document, {
-      Alias: (_, node) => say(node, 'an alias (*) is not allowed; write the value out'),
-      Node: (_, node) => {
-        if (!isAlias(node) && node.anchor)
-          say(node, 'an anchor (&) is not allowed; write the value out where it is used')
-        if (node.tag) say(node, 'a tag (!) is not allowed; write the plain value')
-        if (
-          isScalar(node) &&
-          typeof node.value === 'string' &&
-          /[\u0000-\u0008\u000b\u000c\u000e-\u001f]/.test(node.value)
-        ) {
-          say(node, 'holds a control character; allowed is plain text')
-        }
-      },
-      Pair: (_, { key }) => {
-        if (!isScalar(key) || typeof key.value !== 'string') say(key, 'the name of a field is a plain word')
-        else if (forbiddenKeys.includes(key.value)) say(key, `${key.value} is not allowed as the name of a field`)
-      },
-    })
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error
-    return [{ ...top, message: tooDeep }]
-  }
+  visit(document, {
+    Alias: (_, node) => say(node, 'an alias (*) is not allowed; write the value out'),
+    Node: (_, node) => {
+      if (!isAlias(node) && node.anchor) say(node, 'an anchor (&) is not allowed; write the value out where it is used')
+      if (node.tag) say(node, 'a tag (!) is not allowed; write the plain value')
+      if (
+        isScalar(node) &&
+        typeof node.value === 'string' &&
+        /[\u0000-\u0008\u000b\u000c\u000e-\u001f]/.test(node.value)
+      ) {
+        say(node, 'holds a control character; allowed is plain text')
+      }
+    },
+    Pair: (_, { key }) => {
+      if (!isScalar(key) || typeof key.value !== 'string') say(key, 'the name of a field is a plain word')
+      else if (forbiddenKeys.includes(key.value)) say(key, `${key.value} is not allowed as the name of a field`)
+    },
+  })
   return problems
 }
 

@@ -1,5 +1,5 @@
 /** The trap equations as trees, for typesetting: with their symbols, and with the present values in their place. */
-import type { MathNode, SymbolNode } from 'mathjs'
+import type { FunctionNode, MathNode, SymbolNode } from 'mathjs'
 import { parseExpression } from './parse-expression.ts'
 import type { TrapDensities, TrapEquation } from './trap-equations.ts'
 
@@ -22,19 +22,26 @@ function massTrapTree(): MathNode {
 
 /** TeX of a tree with its symbols, also of one that a person typed. */
 export function texOf(tree: MathNode): string {
-  return tree.toTex({
-    parenthesis: 'auto',
-    handler: (node: MathNode) => (isSymbol(node) ? symbolTex(node) : undefined),
-  })
+  return written(tree, (node) => (isSymbol(node) ? symbolTex(node) : undefined))
 }
 
 /** TeX of the tree with values in place of its symbols, to `decimals` places; the numbers of the equation itself stay as they are. */
 function texWithValues(tree: MathNode, values: Readonly<Record<string, number>>, decimals = 2): string {
-  return tree.toTex({
-    parenthesis: 'auto',
-    handler: (node: MathNode) =>
-      isSymbol(node) && Object.hasOwn(values, node.name) ? values[node.name].toFixed(decimals) : undefined,
-  })
+  return written(tree, (node) =>
+    isSymbol(node) && Object.hasOwn(values, node.name) ? values[node.name].toFixed(decimals) : undefined,
+  )
+}
+
+/** The library writes what a function is of twice and throws one away: with twenty nested that takes seconds. */
+function written(tree: MathNode, symbol: (node: MathNode) => string | undefined): string {
+  const handler = (node: MathNode, options: object): string | undefined => {
+    if (!isCall(node) || node.args.length !== 1) return symbol(node)
+    const inner = node.args[0].toTex(options)
+    const { name } = node.fn
+    if (name === 'sqrt') return `\\sqrt{${inner}}`
+    return `${name === 'log10' ? '\\log_{10}' : `\\${name}`}\\left(${inner}\\right)`
+  }
+  return tree.toTex({ parenthesis: 'auto', handler })
 }
 
 /** What a page shows of one equation: in symbols, and with the values in it. */
@@ -53,6 +60,10 @@ export function massTrapTex(onWet: number, onBare: number): { symbols: string; v
 function symbolTex({ name }: SymbolNode): string {
   const [letter, below] = name.includes('_') ? name.split('_') : [name[0], name.slice(1)]
   return below.length > 1 ? `${letter}_{\\mathrm{${below}}}` : `${letter}_{${below}}`
+}
+
+function isCall(node: MathNode): node is FunctionNode {
+  return node.type === 'FunctionNode'
 }
 
 function isSymbol(node: MathNode): node is SymbolNode {

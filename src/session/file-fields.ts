@@ -139,8 +139,17 @@ const settings: ReadField<Settings> = fieldsOf('the settings', {
   language: bySchema(language),
 })
 
+/** Levels; an answer to a drill's step takes six. */
+const deepestProgress = 20
+
 const progress: ReadField<KeptProgress> = bySchema(
-  v.looseObject({ lesson: id }, 'is no progress; allowed is one with a lesson'),
+  v.pipe(
+    v.looseObject({ lesson: id }, 'is no progress; allowed is one with a lesson'),
+    v.check(
+      (kept) => isPlain(kept, deepestProgress),
+      `is no progress; allowed are up to ${deepestProgress} levels, and numbers that JSON can write`,
+    ),
+  ),
 )
 
 const file = fieldsOf('a file', {
@@ -154,6 +163,13 @@ const file = fieldsOf('a file', {
   progress: listOf('lessons', most.lessons, progress),
   settings,
 })
+
+/** Whether it can be written again as it is; whoever writes JSON calls itself for each level. */
+function isPlain(value: unknown, levels: number): boolean {
+  if (typeof value === 'number') return Number.isFinite(value)
+  if (typeof value !== 'object' || value === null) return true
+  return levels > 0 && Object.values(value).every((each) => isPlain(each, levels - 1))
+}
 
 /** Everything in the file that can be read; the rest is told. */
 export function readSaved(input: unknown, problems: Problem[]): Saved {

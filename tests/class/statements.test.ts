@@ -1,5 +1,5 @@
 /** Statements from a record store, as the cmi5 adapter words them, counted like results. */
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { readHanded } from '../../src/class/read-handed.ts'
 import { Roll } from '../../src/class/roll.ts'
 import { countCauses } from '../../src/class/count-drills.ts'
@@ -89,3 +89,22 @@ test.each(['[]', '[null, 3, {}]', '{"statements": {}}', '[{"actor": {"__proto__"
     expect(await readHanded(text)).toEqual({ refused: { message: 'board.refused.statements', values: {} } })
   },
 )
+
+test('a CSV export with a column given twice counts the first, and nothing is said on the console', async () => {
+  const warned = vi.spyOn(console, 'warn')
+  const csv = [
+    'timestamp,actor.mbox,verb.id,object.id,object.definition.interactionType,result.success,result.response,result.response',
+    `2026-03-02T08:04:00.000Z,mailto:ada@school.example,${verb('answered').id},${base}/tack--guess,choice,false,same,other`,
+  ].join('\r\n')
+  const { lessons } = await rollOf(csv)
+  expect(lessons.get('tack')?.wrong.map(({ answer: given }) => given)).toEqual([{ form: 'choice', chosen: 'same' }])
+  expect(warned).not.toHaveBeenCalled()
+})
+
+test.each([20, 400])('an answer that took a number of %i digits of seconds counts none', async (digits) => {
+  const endless = answer('tack--read', 4, 'numeric', '40[:]42', '75', false)
+  const { learners } = await rollOf(
+    JSON.stringify([{ ...endless, result: { ...endless.result, duration: `PT${'9'.repeat(digits)}S` } }]),
+  )
+  expect(learners[0].lessons.get('tack')).toMatchObject({ active: 0 })
+})

@@ -49,6 +49,19 @@ describe('refused before anything is read out of it', () => {
     expect(problems.length).toBeGreaterThan(0)
     expect(problems[0]).toMatchObject({ message: expect.stringMatching(/nested too deep|not YAML/) as string })
   })
+  // Parsed, these took 80 s and more, or ended the whole program.
+  test.each(['&a ', '!x ', '[]', '"', 'a: 1\n'])('256 kB of nothing but %j', (piece) => {
+    const text = piece.repeat(Math.floor((256 * 1024) / piece.length))
+    expect(checkLesson(text, { everyday }).problems).toEqual([
+      { line: 1, col: 1, message: 'holds more than 20000 words and signs; a lesson is far shorter' },
+    ])
+  })
+
+  test('and of very many problems the first hundred are told', () => {
+    const { problems } = checkLesson('- *a\n'.repeat(1000), { everyday })
+    expect(problems).toHaveLength(101)
+    expect(problems[100].message).toBe('900 more problems are not told')
+  })
 })
 
 describe('refused as a lesson', () => {

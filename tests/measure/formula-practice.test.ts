@@ -68,3 +68,11 @@ it('draws the same cases for the same seed, others for another', () => {
   expect(example(7)).toEqual(example(7))
   expect(example(7)).not.toEqual(example(8))
 })
+
+it('a formula of twenty functions in one another is judged at once', () => {
+  const start = performance.now()
+  const verdict = judgeFormula(`${'sqrt('.repeat(20)}D1${')'.repeat(20)}`, 'preucil', 1)
+  expect(verdict).toMatchObject({ kind: 'wrong', tex: `${'\\sqrt{'.repeat(20)}D_{1}${'}'.repeat(20)}` })
+  // It took 1.6 s, and twice as long for each function more.
+  expect(performance.now() - start).toBeLessThan(500)
+})

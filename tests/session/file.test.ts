@@ -9,10 +9,10 @@ import type { Steps } from '../../src/session/migrate.ts'
 import { migrate } from '../../src/session/migrate.ts'
 import type { Saved } from '../../src/session/saved.ts'
 import { nothingSaved } from '../../src/session/saved.ts'
-import { scenePictures, sceneReadings } from '../../src/session/scene.ts'
 import { scenarios } from '../../src/session/scenarios.ts'
 import { writeSetUp } from '../../src/session/write-setup.ts'
-import { anySetUp, anyView } from './any-linked.ts'
+import { anySetUp } from './any-linked.ts'
+import { anySaved } from './any-saved.ts'
 
 /** ms: enough for a poor machine with other things to do. */
 vi.setConfig({ testTimeout: 60_000 })
@@ -38,52 +38,7 @@ function fixture(name: string): string {
   return readFileSync(new URL(`files/${name}`, import.meta.url), 'utf8')
 }
 
-const shown = anySetUp.chain((setUp) => anyView(setUp.inks.length).map((view) => ({ setUp, view })))
 const text = fc.string({ unit: 'binary', maxLength: 60 })
-const short = fc.string({ unit: 'binary', maxLength: 30 })
-const sceneShown = fc.record(
-  {
-    picture: fc.constantFrom(...scenePictures),
-    number: fc.record({ of: fc.constantFrom(...sceneReadings), ink: short, below: short }, { requiredKeys: ['of'] }),
-    plays: fc.boolean(),
-    waits: fc.boolean(),
-    question: text,
-    caption: text,
-    beside: fc.record({ setUp: anySetUp, caption: text }),
-  },
-  { requiredKeys: [] },
-)
-const anySaved: fc.Arbitrary<Saved> = fc.record({
-  setUp: fc.option(anySetUp),
-  view: anyView(4),
-  scenes: fc.array(
-    fc.tuple(shown, text, text, sceneShown).map(([scene, name, note, how]) => ({ ...scene, name, note, ...how })),
-    { maxLength: 3 },
-  ),
-  trials: fc.array(
-    fc.record({
-      name: text,
-      note: text,
-      setUp: anySetUp,
-      readings: fc.array(fc.record({ patch: text, red: text, sheet: text }, { requiredKeys: [] }), { maxLength: 3 }),
-    }),
-    { maxLength: 3 },
-  ),
-  readings: fc.array(fc.record({ patch: text, green: text, blue: text }, { requiredKeys: [] }), { maxLength: 3 }),
-  readingsFile: fc.option(fc.record({ name: text, text })),
-  shelf: anySetUp.map(({ inks }) => ({ ...emptyShelf, inks })),
-  progress: fc.constant([{ lesson: 'tack', step: 'first', records: { first: { done: true, misses: 2, hints: 0 } } }]),
-  settings: fc.record(
-    {
-      theme: fc.constantFrom('auto' as const, 'high contrast' as const),
-      measures: fc.constant(['m/min', 'degF'] as const),
-      motion: fc.constantFrom('reduced' as const, 'full' as const),
-      sound: fc.boolean(),
-      language: fc.constantFrom('en', 'es'),
-    },
-    { requiredKeys: [] },
-  ),
-})
 
 describe('a file', () => {
   test('brings back everything that was saved', () => {
@@ -223,6 +178,16 @@ describe('what is wrong in a file', () => {
     )
     expect(Reflect.ownKeys(Object.prototype).length).toBe(before)
   })
+})
+
+test('a file nested 20,000 levels deep opens without the part that is', () => {
+  const deep = `${'['.repeat(20_000)}${']'.repeat(20_000)}`
+  const { saved, problems } = opened(
+    `{"format":"tackstair","version":1,"scenes":${deep},"progress":[{"lesson":"tack","step":${deep}},{"lesson":"tack"}]}`,
+  )
+  expect(saved.progress).toEqual([{ lesson: 'tack' }])
+  expect(problems.map(({ path }) => path)).toEqual(expect.arrayContaining(['scenes[0]', 'progress[0]']))
+  expect(opened(writeFile(saved)).saved).toEqual(saved)
 })
 
 describe('migration', () => {

@@ -161,3 +161,10 @@ test('a file of an older version is brought up to date step by step', () => {
     refused: { message: 'board.refused.version' },
   })
 })
+
+test('a result nested 20,000 levels deep is refused in words', () => {
+  const deep = `${'['.repeat(20_000)}${']'.repeat(20_000)}`
+  expect(readResult(`{"format":"tackstair result","version":1,"made":${deep}}`)).toEqual({
+    refused: { message: 'board.refused.field', values: { field: 'made' } },
+  })
+})
