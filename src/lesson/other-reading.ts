@@ -12,9 +12,10 @@ function readingsAlike({ setUp: { inks }, patch }: Bench, asked: ReadingRef): Re
     if (what === 'film') return names.flatMap((of) => patches.map((inks): ReadingRef => ({ what, of, in: inks })))
     if (what === 'picked') return patches.map((inks): ReadingRef => ({ what, in: inks }))
     if (what === 'density') return patches.map((inks): ReadingRef => ({ ...asked, what, in: inks }))
-    const [first, second] = readings[what].needs
-    if (second) return names.flatMap((of) => names.map((other): ReadingRef => ({ what, of, [second]: other })))
-    return first ? names.map((of): ReadingRef => ({ what, of })) : [{ what }]
+    const { needs }: { needs: readonly string[] } = readings[what]
+    if (needs.length === 0) return [{ what }]
+    if (needs.length === 1) return names.map((of): ReadingRef => ({ what, of }))
+    return names.flatMap((of) => names.map((other): ReadingRef => ({ what, of, [needs[1]]: other })))
   }
   const { unit } = readings[asked.what]
   const kinds = readingNames.filter((what) => what !== asked.what && readings[what].unit === unit)
