@@ -4,7 +4,11 @@ import { Session } from './session/session.ts'
 import { OfflineNotice } from './ui/offline-notice.ts'
 import { beginLanguage } from './ui/page-language.ts'
 import { lectureOfSpeaker } from './ui/lecture/speaker-address.ts'
+import { startOnlyOwnScripts } from './ui/own-scripts.ts'
 import { Page } from './ui/page.ts'
+
+// The development server's own scripts come from anywhere, and it has no policy that would ask.
+if (import.meta.env.PROD) startOnlyOwnScripts(import.meta.env.MODE === 'file')
 
 // The single file does without: no word of the page's own needs further letters.
 if (import.meta.env.MODE !== 'file') void import('./ui/font-further.css')

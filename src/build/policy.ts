@@ -27,6 +27,8 @@ export function withPolicy(html: string): string {
     'font-src data:',
     "base-uri 'none'",
     "form-action 'none'",
+    "require-trusted-types-for 'script'",
+    'trusted-types lit-html default',
   ].join('; ')
   const first = '<meta charset="utf-8">\n'
   return html.replace(first, `${first}    <meta http-equiv="Content-Security-Policy" content="${policy}">\n`)

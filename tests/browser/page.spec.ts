@@ -23,16 +23,53 @@ test('the page refuses inline script and inline style', async ({ page }) => {
   const refused = await page.evaluate(async () => {
     const directives: string[] = []
     document.addEventListener('securitypolicyviolation', (event) => directives.push(event.effectiveDirective))
-    const script = document.createElement('script')
-    script.textContent = 'document.title = "changed"'
     const style = document.createElement('style')
     style.textContent = 'body { display: none }'
-    document.head.append(script, style)
+    document.head.append(style)
+    const foreign: string = 'data:text/javascript,document.title="changed"'
+    await import(foreign).catch((error: unknown) => error)
     await new Promise((resolve) => setTimeout(resolve, 50))
     return directives.toSorted()
   })
   expect(refused).toEqual(['script-src-elem', 'style-src-elem'])
   await expect(page).toHaveTitle(/Tackstair/)
+})
+
+test('text becomes no markup and no script, and no script but its own is started', async ({ page }) => {
+  await page.goto('./#view=bench')
+  await page.getByRole('heading', { name: 'Tackstair' }).waitFor()
+  const outcomes = await page.evaluate(() => {
+    const tries: Record<string, () => unknown> = {
+      markup: () => (document.createElement('div').innerHTML = '<img src="x">'),
+      document: () => new DOMParser().parseFromString('<p>x</p>', 'text/html'),
+      script: () => (document.createElement('script').text = '1'),
+      'script from elsewhere': () => (document.createElement('script').src = 'https://elsewhere.example/x.js'),
+      'worker from a text': () => new Worker(URL.createObjectURL(new Blob(['1']))),
+      'another policy': () =>
+        (
+          window as unknown as { trustedTypes: { createPolicy: (name: string, rules: object) => unknown } }
+        ).trustedTypes.createPolicy('another', {}),
+      'its own offline keeper': () =>
+        void (document.createElement('script').src = new URL('sw.js', document.baseURI).href),
+    }
+    return Object.entries(tries).map(([name, attempt]) => {
+      try {
+        attempt()
+        return `${name}: done`
+      } catch (error) {
+        return `${name}: ${error instanceof TypeError ? 'refused' : String(error)}`
+      }
+    })
+  })
+  expect(outcomes).toEqual([
+    'markup: refused',
+    'document: refused',
+    'script: refused',
+    'script from elsewhere: refused',
+    'worker from a text: refused',
+    'another policy: refused',
+    'its own offline keeper: done',
+  ])
 })
 
 test('the bundled typeface loads and sets figures in equal widths', async ({ page }) => {
