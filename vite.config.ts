@@ -11,15 +11,20 @@ import { relaxPolicyWhileDeveloping } from './src/build/policy.ts'
 import { tidyTemplates } from './src/build/tidy-templates.ts'
 import { workersInside, workersPacked } from './src/build/workers-inside.ts'
 
-/** The typeface is no module, so the collected licences of the build leave its own out. */
-const typefaceLicence: Plugin = {
-  name: 'typeface-licence',
-  apply: 'build',
-  generateBundle() {
-    const source = readFileSync(new URL(import.meta.resolve('@fontsource-variable/source-sans-3/LICENSE')))
-    this.emitFile({ type: 'asset', fileName: 'licence-of-typeface.txt', source })
-  },
+/** Parts that are no modules of the page, so that the collected licences of the build leave theirs out. */
+function licenceOf(part: string, file: string): Plugin {
+  return {
+    name: `licence-of-${part}`,
+    apply: 'build',
+    generateBundle() {
+      const source = readFileSync(new URL(file))
+      this.emitFile({ type: 'asset', fileName: `licence-of-${part}.txt`, source })
+    },
+  }
 }
+
+const typefaceLicence = licenceOf('typeface', import.meta.resolve('@fontsource-variable/source-sans-3/LICENSE'))
+const offlineWorkerLicence = licenceOf('offline-worker', import.meta.resolve('workbox-core/LICENSE'))
 
 const icon: Plugin = {
   name: 'icon',
@@ -77,7 +82,7 @@ function shortName(name: string): string {
   return short === basename(import.meta.dirname) ? 'first' : short
 }
 
-const served = [typefaceLicence, icon, offline]
+const served = [typefaceLicence, offlineWorkerLicence, icon, offline]
 const inOneFile = [typefaceLicence, workersInside, workersPacked, textsPacked, wordsPacked, viteSingleFile(), oneFile]
 
 export default defineConfig(({ mode }) => ({

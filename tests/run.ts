@@ -40,6 +40,7 @@ const stages: Stage[] = [
     tally: (report, ended) => tallyUnit(report as UnitReport, ended),
   },
   { name: 'build', what: 'the page that is served', command: ['vite', 'build'] },
+  { name: 'licences', what: 'licences of what is shipped', command: ['tsx', 'tests/tools/licences.ts'] },
   { name: 'file', what: 'the page in one file', command: ['vite', 'build', '--mode', 'file'] },
   {
     name: 'browser',

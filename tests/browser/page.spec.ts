@@ -40,7 +40,7 @@ test('text becomes no markup and no script, and no script but its own is started
   await page.getByRole('heading', { name: 'Tackstair' }).waitFor()
   const outcomes = await page.evaluate(() => {
     const tries: Record<string, () => unknown> = {
-      markup: () => (document.createElement('div').innerHTML = '<img src="x">'),
+      markup: () => Reflect.set(document.createElement('div'), 'innerHTML', '<img src="x">'),
       document: () => new DOMParser().parseFromString('<p>x</p>', 'text/html'),
       script: () => (document.createElement('script').text = '1'),
       'script from elsewhere': () => (document.createElement('script').src = 'https://elsewhere.example/x.js'),
