@@ -123,7 +123,7 @@ test('links, saved files, lessons, tables and results full of scripts', async ({
       json('two.json', writeResult(result).replace('{', '{"__proto__":{"stained":1},')),
       { name: 'three.csv', mimeType: 'text/csv', buffer: Buffer.from(`actor,verb\n${scripts.join(',')}\n`) },
     ])
-  await expect(page.getByText('onerror').first()).toBeVisible()
+  await expect(page.getByRole('region', { name: 'Learners' })).toContainText('onerror')
   await expectUntouched(page, watched)
 })
 
