@@ -14,7 +14,7 @@ export interface Tried {
   readonly failure: { readonly why: string; readonly given: string; readonly path: string } | null
 }
 
-export interface Trying {
+interface Trying {
   readonly cases: number
   readonly seed: number
   /** goes on where a counterexample was found */
