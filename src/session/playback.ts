@@ -18,7 +18,7 @@ export type PlaybackEvent =
   | { kind: 'play' }
   | { kind: 'pause' }
   | { kind: 'slow'; slow: boolean }
-  /** time has passed, in seconds */
+  /** time has passed, in seconds; a clock that was set back has passed none */
   | { kind: 'tick'; seconds: number }
   /** plays the next nip and stops; `atOnce` for those who want no motion */
   | { kind: 'step nip'; atOnce: boolean }
@@ -67,7 +67,7 @@ function stepNip(playback: Playback, atOnce: boolean, units: number): Played {
 function tick(playback: Playback, seconds: number, units: number): Played {
   if (!playback.playing) return still(playback)
   let { phase } = playback
-  phase += seconds / (playback.slow || playback.oneNip ? nipSeconds.slow : nipSeconds.usual)
+  phase += Math.max(0, seconds || 0) / (playback.slow || playback.oneNip ? nipSeconds.slow : nipSeconds.usual)
   if (phase < 1) return still({ ...playback, phase })
   if (playback.oneNip) return still({ ...playback, phase: 1, playing: false, oneNip: false })
   // A page that slept through many nips goes on with the next one.
