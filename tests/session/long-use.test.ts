@@ -45,9 +45,12 @@ describe('ten thousand steps', () => {
     expect(grown).toBeLessThan(2)
     const { setUp } = session
     expect(undone(session)).toBe(stepsKept)
-    for (; session.canRedo;) session.redo()
+    while (session.canRedo) session.redo()
     expect(session.setUp).toEqual(setUp)
-    for (let n = 0; n < steps; n++) n % 3 === 0 ? session.redo() : session.undo()
+    for (let n = 0; n < steps; n++) {
+      if (n % 3 === 0) session.redo()
+      else session.undo()
+    }
     expect(undone(session)).toBeLessThanOrEqual(stepsKept)
   })
 
