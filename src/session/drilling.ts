@@ -1,6 +1,7 @@
 /** Asks a worker to make and judge drills; where none starts, the page does it itself once it has drawn what it says. */
 import type { DrillAnswer, DrillTask } from '../drill/drill-service.ts'
 import { answerDrillTask } from '../drill/drill-service.ts'
+import { silence } from './silence.ts'
 import { startWorker } from './start-worker.ts'
 
 export type AskDrill = (task: DrillTask) => Promise<DrillAnswer>
@@ -22,10 +23,12 @@ export function drillAsker(): AskDrill {
     setTimeout(() => asked.resolve(answerDrillTask(asked.task)))
   }
   const withoutWorker = () => {
+    quiet.stop()
     worker?.terminate()
     worker = null
     for (const id of [...waiting.keys()]) inPage(id)
   }
+  const quiet = silence(withoutWorker)
   const start = (): Worker | null => {
     try {
       const started = startWorker('drills')
@@ -34,6 +37,8 @@ export function drillAsker(): AskDrill {
       started.addEventListener('message', ({ data }: MessageEvent<{ id: number; answer: DrillAnswer }>) => {
         waiting.get(data.id)?.resolve(data.answer)
         waiting.delete(data.id)
+        if (waiting.size > 0) quiet.wait()
+        else quiet.stop()
       })
       return started
     } catch (error) {
@@ -47,7 +52,11 @@ export function drillAsker(): AskDrill {
       const id = ++last
       waiting.set(id, { task, resolve })
       if (worker === undefined) worker = start()
-      if (worker) worker.postMessage({ id, task })
-      else inPage(id)
+      if (!worker) {
+        inPage(id)
+        return
+      }
+      worker.postMessage({ id, task })
+      quiet.wait()
     })
 }

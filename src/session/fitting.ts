@@ -4,6 +4,7 @@ import type { Fit, FitTask } from '../measure/fit.ts'
 import { fitPress } from '../measure/fit.ts'
 import type { FitProgress } from '../measure/fit-search.ts'
 import type { Refused } from '../measure/said.ts'
+import { silence } from './silence.ts'
 import { startWorker } from './start-worker.ts'
 
 interface Told {
@@ -32,22 +33,28 @@ export function startFitting(task: FitTask, told: Told): () => void {
 /** `failed` is called where the worker's code cannot be had, which some browsers say only later. */
 function fitInWorker(task: FitTask, told: Told, failed: () => void): () => void {
   const worker = startWorker('fit')
-  worker.addEventListener('error', () => {
+  const end = () => {
+    quiet.stop()
     worker.terminate()
+  }
+  const lost = () => {
+    end()
     failed()
-  })
+  }
+  const quiet = silence(lost)
+  worker.addEventListener('error', lost)
   worker.addEventListener('message', ({ data }: MessageEvent<FromFitWorker>) => {
     if (data.kind === 'step') {
+      quiet.wait()
       told.step(data.progress)
       return
     }
-    worker.terminate()
+    end()
     told.done(data.result)
   })
   worker.postMessage(task)
-  return () => {
-    worker.terminate()
-  }
+  quiet.wait()
+  return end
 }
 
 /** Milliseconds between steps, in which the page has its turn. */

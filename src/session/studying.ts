@@ -1,6 +1,7 @@
 /** A study takes long: it runs in a worker, or where none starts step by step beside the page's own work. */
 import type { Findings, FromStudyWorker, Study, StudyKind } from '../measure/study.ts'
 import { study } from '../measure/study.ts'
+import { silence } from './silence.ts'
 import { startWorker } from './start-worker.ts'
 
 interface Told<Kind extends StudyKind> {
@@ -14,28 +15,37 @@ export function startStudy<Kind extends StudyKind>(asked: Study<Kind>, told: Tol
   let cancelSlices: (() => void) | undefined
   let worker: Worker | undefined
   const done = (found: Findings[StudyKind]) => told.done(found as Findings[Kind])
-  const slices = () => {
+  const end = () => {
+    quiet.stop()
     worker?.terminate()
+  }
+  const slices = () => {
+    end()
     cancelSlices = studyInSlices(asked, { ...told, done })
   }
+  const quiet = silence(slices)
   try {
     worker = startWorker('study')
     // A page opened from a file gets no worker, and says so only here.
     worker.addEventListener('error', slices)
     worker.addEventListener('message', ({ data }: MessageEvent<FromStudyWorker>) => {
-      if (data.kind === 'step') told.step(data.share)
-      else {
-        worker?.terminate()
+      if (data.kind === 'step') {
+        quiet.wait()
+        told.step(data.share)
+      } else {
+        end()
         done(data.found)
       }
     })
     worker.postMessage(asked)
+    quiet.wait()
   } catch (error) {
-    if (!(error instanceof DOMException)) throw error
+    // No workers at all, or none for a page opened from a file.
+    if (!(error instanceof ReferenceError || error instanceof DOMException)) throw error
     slices()
   }
   return () => {
-    worker?.terminate()
+    end()
     cancelSlices?.()
   }
 }

@@ -95,7 +95,8 @@ export async function createStage(
   }
 
   function render(): void {
-    if (!last || gone) return
+    // A context can be gone some time before that is announced; drawing to it would fail.
+    if (!last || gone || isLost(renderer)) return
     const { width, height } = sizeOf(host)
     const { magnified } = last
     scene.draw(last, { width: width / magnified, height: height / magnified })
@@ -135,4 +136,8 @@ function sizeOf(host: HTMLElement): Size {
 async function typeface(host: HTMLElement): Promise<void> {
   const { fonts } = host.ownerDocument
   await Promise.all(['400', '600'].map((weight) => fonts.load(`${weight} 13px "Source Sans 3"`)))
+}
+
+function isLost(renderer: Renderer): boolean {
+  return renderer instanceof WebGLRenderer && renderer.gl.isContextLost()
 }

@@ -1,0 +1,145 @@
+/** What can go wrong under a running page: graphics lost or missing, workers that die. The picture and the work come back. */
+import type { Locator, Page } from '@playwright/test'
+import { expect, test } from '@playwright/test'
+import { openBench, order } from './bench-page.ts'
+import { listenTo } from './console.ts'
+
+/** Called before the page opens: its graphics pass for those of a graphics card, so that WebGL is used. */
+async function withGraphicsCard(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const ask = Reflect.get(WebGL2RenderingContext.prototype, 'getParameter') as (name: number) => unknown
+    WebGL2RenderingContext.prototype.getParameter = function (name: number): unknown {
+      const unmaskedRenderer = 0x9246
+      return name === unmaskedRenderer ? 'A graphics card' : ask.call(this, name)
+    }
+  })
+}
+
+async function withoutWebGl(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const ask = Reflect.get(HTMLCanvasElement.prototype, 'getContext') as (...given: unknown[]) => unknown
+    Reflect.set(HTMLCanvasElement.prototype, 'getContext', function (this: unknown, ...given: unknown[]) {
+      return String(given[0]).startsWith('webgl') ? null : ask.apply(this, given)
+    })
+  })
+}
+
+/** The picture as 24 x 12 fields of mean colour: two ways of drawing differ in the edges only. */
+async function coarse(page: Page, picture: Locator): Promise<number[]> {
+  const shot = (await picture.screenshot({ animations: 'disabled' })).toString('base64')
+  return page.evaluate(async (base64) => {
+    const image = new Image()
+    image.src = `data:image/png;base64,${base64}`
+    await image.decode()
+    const context = new OffscreenCanvas(24, 12).getContext('2d')
+    if (!context) return []
+    context.imageSmoothingQuality = 'high'
+    context.drawImage(image, 0, 0, 24, 12)
+    return Array.from(context.getImageData(0, 0, 24, 12).data)
+  }, shot)
+}
+
+function difference(some: readonly number[], others: readonly number[]): number {
+  return some.reduce((sum, value, at) => sum + Math.abs(value - others[at]), 0) / some.length
+}
+
+/** Loses the contexts of all pictures drawn with WebGL; returns how many those were. */
+function loseContexts(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const hosts = (root: Document | ShadowRoot): Element[] =>
+      Array.from(root.querySelectorAll('*')).flatMap((each) => [
+        each,
+        ...(each.shadowRoot ? hosts(each.shadowRoot) : []),
+      ])
+    const canvases = hosts(document).filter((each) => each instanceof HTMLCanvasElement)
+    const lost = canvases.filter((canvas) => {
+      const extension = canvas.getContext('webgl2')?.getExtension('WEBGL_lose_context')
+      extension?.loseContext()
+      return extension
+    })
+    return lost.length
+  })
+}
+
+test('a lost graphics context, once and ten times over, leaves the same picture and the same press', async ({
+  page,
+}) => {
+  test.setTimeout(180_000)
+  const said = listenTo(page)
+  await withGraphicsCard(page)
+  await page.emulateMedia({ reducedMotion: 'reduce' })
+  await openBench(page)
+  await page.getByRole('button', { name: 'Move black one unit later' }).click()
+  const section = page.locator('tack-section-picture')
+  await expect(section.locator('canvas')).toBeVisible()
+  const lookAtNip = async () => {
+    await page.locator('tack-transport').getByText('4', { exact: true }).click()
+    await page.locator('tack-transport').getByRole('slider').press('Home')
+  }
+  await lookAtNip()
+  await page.waitForTimeout(500)
+  const before = await coarse(page, section)
+  await page.getByRole('button', { name: 'Run', exact: true }).click()
+  expect(await loseContexts(page)).toBe(3)
+  await page.getByRole('button', { name: 'Pause', exact: true }).click()
+  await lookAtNip()
+  await expect.poll(async () => difference(await coarse(page, section), before)).toBeLessThan(4)
+  for (let time = 2; time <= 10; time++) {
+    // A picture that comes into the page anew is drawn as at first.
+    await section.evaluate(async (element) => {
+      const after = element.nextSibling
+      const parent = element.parentNode
+      element.remove()
+      await new Promise((resolve) => setTimeout(resolve, 100))
+      parent?.insertBefore(element, after)
+    })
+    await expect.poll(() => loseContexts(page), `lost the ${time}. time`).toBe(1)
+  }
+  await expect.poll(async () => difference(await coarse(page, section), before)).toBeLessThan(4)
+  expect(await order(page)).toEqual(['cyan', 'black', 'magenta', 'yellow'])
+  expect(said).toEqual([])
+})
+
+test('without WebGL, and without any worker, everything is drawn and worked out all the same', async ({ page }) => {
+  const said = listenTo(page)
+  await withoutWebGl(page)
+  await page.addInitScript(() => {
+    Reflect.deleteProperty(window, 'Worker')
+  })
+  await openBench(page)
+  await expect(page.locator('tack-section-picture canvas')).toBeVisible()
+  await expect
+    .poll(async () => new Set(await coarse(page, page.locator('tack-section-picture'))).size)
+    .toBeGreaterThan(20)
+  await page.goto('./#view=orders')
+  await page.getByRole('button', { name: 'Rank all 24 orders' }).click()
+  await expect(page.getByText('All 24 orders are ranked.')).toBeVisible()
+  expect(said).toEqual([])
+})
+
+test('workers that never answer are given up, and what was asked is worked out in the page', async ({ page }) => {
+  const said = listenTo(page)
+  await page.clock.install()
+  await page.addInitScript(() => {
+    class Silent extends EventTarget {
+      postMessage(): void {
+        // Nobody is there.
+      }
+      terminate(): void {
+        // Nothing to end.
+      }
+    }
+    Object.assign(window, { Worker: Silent })
+  })
+  await openBench(page)
+  await page.goto('./#view=orders')
+  await page.getByRole('button', { name: 'Rank all 24 orders' }).click()
+  await expect(page.getByRole('button', { name: 'Cancel' })).toBeVisible()
+  await page.clock.fastForward(61_000)
+  await expect(page.getByText('All 24 orders are ranked.')).toBeVisible()
+  await page.goto('./#view=drills&drill=easy:3')
+  await page.waitForTimeout(500)
+  await page.clock.fastForward(61_000)
+  await expect(page.getByText('The sheet is on the table.')).toBeVisible({ timeout: 60_000 })
+  expect(said).toEqual([])
+})
