@@ -126,3 +126,48 @@ describe('a mark', () => {
     expect(judgeMark(slow, 100)).toBe('nothing picks')
   })
 })
+
+describe('the spots of a strip', () => {
+  it('lie in the middles of equal fields, and tear independently from row to row', () => {
+    const torn = printStrip({ ...usual, endVelocity: 7 })
+    const columns = torn.map(({ across }) => across * strip.across - 0.5)
+    columns.forEach((column) => expect(column).toBeCloseTo(Math.round(column), 9))
+    expect(Math.min(...columns)).toBeCloseTo(0, 9)
+    expect(Math.max(...columns)).toBeCloseTo(strip.across - 1, 9)
+    expect(torn.every(({ place }) => place > 0 && place < strip.length)).toBe(true)
+    const rows = [...new Set(torn.map(({ place }) => place))].map((row) => torn.filter(({ place }) => place === row))
+    // Near the end some spots of each row tear: which ones, no other row repeats.
+    const patterns = rows.filter(({ length }) => length > 5 && length < strip.across - 5)
+    expect(patterns.length).toBeGreaterThan(10)
+    const told = new Set(patterns.map((row) => row.map(({ across }) => across).join(' ')))
+    expect(told.size).toBe(patterns.length)
+  })
+})
+
+describe('the tolerance of a mark, one fifth of the velocity', () => {
+  const begins = pickVelocity(usual)
+  const at = (share: number) => placeOf(usual, share * begins)
+
+  it.each([
+    [0.79, 'too early'],
+    [0.81, 'right'],
+    [1.19, 'right'],
+    [1.21, 'too late'],
+  ])('at %d times the velocity where picking begins, a mark is %s', (share, verdict) => {
+    expect(judgeMark(usual, at(share))).toBe(verdict)
+  })
+
+  it.each([
+    [1.21, 'rightly none', 'nothing picks'],
+    [1.19, 'rightly none', 'right'],
+    [0.84, 'rightly none', 'right'],
+    [0.82, 'too late', 'too late'],
+  ])(
+    'where picking begins at %d times the end velocity, no mark is %s and one at the end is %s',
+    (share, none, marked) => {
+      const test = { ...usual, endVelocity: begins / share }
+      expect(judgeMark(test, null)).toBe(none)
+      expect(judgeMark(test, strip.length)).toBe(marked)
+    },
+  )
+})

@@ -128,3 +128,46 @@ describe('readings off the needle', () => {
     expect(readingDeviation(workshopTackmeter)).toBeCloseTo(repeatability.tackmeter * ratio, 12)
   })
 })
+
+// Worked out by hand from what stands at the constants of tackmeter-run.ts.
+const spreadingTurns = 60
+const doublingTemperature = 10
+const solventShare = 0.25
+
+describe('one second on the rollers', () => {
+  const begun = { ...meterInk(laboratoryTackmeter, 1.32, 32.2), speed: 1200 }
+  const set = { speed: 1200, temperature: 32.2 }
+
+  it('spreads the ink by the turns made, so that twice the speed spreads it twice as far on the way', () => {
+    const left = (speed: number) =>
+      1 - stepTackmeter(laboratoryTackmeter, ink, { ...begun, speed }, { ...set, speed }, 1).spread
+    expect(Math.log(left(1200)) / Math.log(left(600))).toBeCloseTo(2, 6)
+    // 20 turns in this second
+    expect(left(1200)).toBeCloseTo(Math.exp(-20 / spreadingTurns), 6)
+  })
+
+  it('evaporates with the root of the speed, and twice as fast for every doubling temperature', () => {
+    const kept = (speed: number, temperature: number) =>
+      1 -
+      stepTackmeter(laboratoryTackmeter, ink, { ...begun, speed, temperature }, { speed, temperature }, 1).evaporated
+    const usual = Math.log(kept(1200, 32.2))
+    expect(Math.log(kept(300, 32.2)) / usual).toBeCloseTo(0.5, 6)
+    expect(Math.log(kept(1200, 32.2 + doublingTemperature)) / usual).toBeCloseTo(2, 6)
+  })
+
+  it('loses of its film what has evaporated of its solvent, and pulls nothing below one metre a minute', () => {
+    const dry = { ...begun, evaporated: 1, spread: 1 }
+    expect(filmNow(laboratoryTackmeter, dry) / filmNow(laboratoryTackmeter, { ...dry, evaporated: 0 })).toBeCloseTo(
+      1 - solventShare,
+      9,
+    )
+    expect(pullNow(laboratoryTackmeter, ink, { ...dry, speed: 0.5 })).toBe(0)
+    expect(pullNow(laboratoryTackmeter, ink, { ...dry, speed: 1 })).toBeGreaterThan(0)
+    // Ink that has lost more than at the standard minute is thinner on the rollers, and pulls as a thinner film does.
+    const [more, less] = [
+      { ...dry, evaporated: 0.9 },
+      { ...dry, evaporated: 0.1 },
+    ].map((state) => pullNow(laboratoryTackmeter, { tack: 16, volatility: 0 }, state))
+    expect(more).toBeGreaterThan(less)
+  })
+})
