@@ -125,7 +125,8 @@ export class DrillDesk {
 
   async takeBackCure(): Promise<void> {
     const { work } = this.#state
-    await this.#judge({ ...work, cures: work.cures.slice(0, -1) })
+    const verdict = await this.#judge({ ...work, cures: work.cures.slice(0, -1) })
+    if (verdict) this.#note(verdict, false)
   }
 
   showAnswer(): void {

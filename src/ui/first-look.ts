@@ -53,8 +53,17 @@ export class FirstLook extends SessionElement {
         fill: var(--graphite);
       }
       tack-section-picture {
-        height: clamp(220px, calc(100dvh - 436px), 480px);
+        height: clamp(220px, calc(100dvh - 456px), 480px);
         background: var(--panel);
+      }
+      figure {
+        margin: 0;
+      }
+      figcaption {
+        margin-top: 2px;
+        color: var(--soft);
+        font-size: 14px;
+        line-height: 18px;
       }
       .inks {
         display: flex;
@@ -107,6 +116,9 @@ export class FirstLook extends SessionElement {
         }
         tack-section-picture {
           height: clamp(140px, calc(100dvh - 430px), 320px);
+        }
+        figcaption {
+          display: none;
         }
         .inks {
           font-size: 15px;
@@ -173,7 +185,10 @@ export class FirstLook extends SessionElement {
         <svg viewBox="0 0 26 20" aria-hidden="true"><path d="M0 0h6v5h7v5h6v5h7v5H0z" /></svg>
         ${say('page.title')}
       </h1>
-      <tack-section-picture .session=${session}></tack-section-picture>
+      <figure>
+        <tack-section-picture .session=${session}></tack-section-picture>
+        <figcaption>${say('first.scale')}</figcaption>
+      </figure>
       ${this.#inks()}
       <p class="said" id="said" role="status">${this.#sentence()}</p>
       <button

@@ -282,7 +282,7 @@ test('a handout prints steps, figures, blanks, and the answers on a page of thei
 })
 
 test('axe finds nothing wrong in the lessons, in the light and in the dark', async ({ page }) => {
-  test.setTimeout(60_000)
+  test.setTimeout(180_000)
   await page.emulateMedia({ reducedMotion: 'reduce' })
   await openLessons(page)
   await page.getByRole('checkbox', { name: /^I teach/ }).check()

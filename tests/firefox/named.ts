@@ -5,6 +5,8 @@ import type { ElementHandle, Page } from 'puppeteer-core'
 /** Looks every 0.1 s up to 30 s: a limit against a page that hangs, not on how fast a poor machine is. */
 const looks = 300
 const pause = 100
+/** times that something is looked for again because it was drawn anew */
+const tries = 10
 
 /** What fits the CSS selector, is seen, can be used and has all of these words in its name; waits until there is one. */
 export async function named(page: Page, selector: string, name: string): Promise<ElementHandle> {
@@ -16,10 +18,18 @@ export async function named(page: Page, selector: string, name: string): Promise
   throw new Error(`Nothing that fits ${selector} is called "${name}" on the page.`)
 }
 
+/** A view that is just being drawn may take away what was found: then it is looked for once more. */
 export async function press(page: Page, name: string, selector = 'button, a'): Promise<void> {
-  const element = await named(page, selector, name)
-  await element.evaluate((each) => each.scrollIntoView({ block: 'center' }))
-  await element.click()
+  for (let look = 1; ; look++) {
+    const element = await named(page, selector, name)
+    try {
+      await element.click()
+      return
+    } catch (error) {
+      if (look === tries || !(error instanceof Error && /detached|not clickable/i.test(error.message))) throw error
+      await setTimeout(pause)
+    }
+  }
 }
 
 /** Runs on the page, whose policy lets the driver's own way of waiting make no function. */

@@ -26,8 +26,10 @@ test('a drill is named, cured and written down once, whatever the number of answ
   await desk.cure({ kind: 'put right', cause: drill.faults[0] })
   expect(desk.state.verdict?.cured).toBe(true)
   expect(desk.state.record).toMatchObject([{ drill: 'easy-3', first: 'missed', tries: 2, cured: true }])
+  expect(desk.state.record[0].way?.cures).toHaveLength(1)
   await desk.takeBackCure()
   expect(desk.state.verdict?.cure).toBeNull()
+  expect(desk.state.record[0].way?.cures).toEqual([])
   expect(desk.state.keeps).toBe(false)
 })
 

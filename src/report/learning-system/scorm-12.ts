@@ -4,6 +4,7 @@
 import type { Task } from './account.ts'
 import type { Answered, Reply } from './answered.ts'
 import type { Dialect, Pair } from './scorm.ts'
+import { rankIn, rankOfNumber } from './scorm.ts'
 import { decimal, timeOfDay, timespan } from './scorm-values.ts'
 import type { Dispatch, Mode } from './system.ts'
 
@@ -41,6 +42,11 @@ export const scorm12: Dialect = {
       languages: [],
       returnTo: null,
     }
+  },
+
+  rising: {
+    'cmi.core.lesson_status': rankIn('not attempted', 'browsed', 'incomplete', 'failed', 'completed', 'passed'),
+    'cmi.core.score.raw': rankOfNumber,
   },
 
   standing: ({ account }) => [

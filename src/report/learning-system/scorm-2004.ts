@@ -5,6 +5,7 @@
 import type { Task } from './account.ts'
 import type { Answered, Reply } from './answered.ts'
 import type { Dialect, Pair } from './scorm.ts'
+import { rankIn, rankOfNumber } from './scorm.ts'
 import { decimal, duration, moment } from './scorm-values.ts'
 import type { Dispatch, Mode } from './system.ts'
 
@@ -40,6 +41,14 @@ export const scorm2004: Dialect = {
       languages: language === '' ? [] : [language],
       returnTo: null,
     }
+  },
+
+  rising: {
+    'cmi.completion_status': rankIn('not attempted', 'incomplete', 'completed'),
+    'cmi.success_status': rankIn('unknown', 'failed', 'passed'),
+    'cmi.progress_measure': rankOfNumber,
+    'cmi.score.scaled': rankOfNumber,
+    'cmi.score.raw': rankOfNumber,
   },
 
   standing: ({ account }) => [

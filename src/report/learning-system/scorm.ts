@@ -17,6 +17,11 @@ export interface Dialect {
   /** interactions a system has to hold; more are told in place of older ones of the same question */
   readonly mostInteractions: number
   readonly opened: (get: (element: string) => string) => Opened
+  /**
+   * Elements that may only rise, each with the rank of a value. Should the suspended work be lost or unreadable, what the
+   * system knows of the learner is still true: nobody who has passed is told to have only begun.
+   */
+  readonly rising: Readonly<Record<string, (value: string) => number>>
   /** how far the learner has come */
   readonly standing: (dispatch: Dispatch) => Pair[]
   readonly suspended: (dispatch: Dispatch) => Pair[]
@@ -43,6 +48,8 @@ export class Scorm implements LearningSystem {
   readonly #objectives = new Map<string, number>()
   readonly #interactions = new Map<number, { at: number; question: string }>()
   #firstInteraction = 0
+  /** ranks that the system had at the beginning, by element */
+  readonly #reached = new Map<string, number>()
   readonly #refused = new Set<string>()
   /** known once the system has answered */
   readonly who = null
@@ -65,6 +72,9 @@ export class Scorm implements LearningSystem {
     const opened = this.#dialect.opened((element) => this.#call('get', element))
     this.#mode = opened.mode
     this.#firstInteraction = this.#count('cmi.interactions._count')
+    for (const [element, rank] of Object.entries(this.#dialect.rising)) {
+      this.#reached.set(element, rank(this.#call('get', element)))
+    }
     const objectives = this.#count('cmi.objectives._count')
     for (let at = 0; at < objectives; at++) this.#objectives.set(this.#call('get', `cmi.objectives.${at}.id`), at)
     return Promise.resolve(opened)
@@ -95,7 +105,8 @@ export class Scorm implements LearningSystem {
 
   #commit(pairs: readonly Pair[]): Sent {
     const news = pairs.filter(
-      ([element, value]) => this.#confirmed.get(element) !== value && !this.#refused.has(element),
+      ([element, value]) =>
+        this.#confirmed.get(element) !== value && !this.#refused.has(element) && !this.#falls(element, value),
     )
     const taken = news.filter(([element, value]) => this.#set(element, value))
     if (this.#over) return { kind: 'closed' }
@@ -105,6 +116,11 @@ export class Scorm implements LearningSystem {
     }
     for (const [element, value] of taken) this.#confirmed.set(element, value)
     return { kind: 'taken', refused: [...this.#refused] }
+  }
+
+  #falls(element: string, value: string): boolean {
+    const { rising } = this.#dialect
+    return Object.hasOwn(rising, element) && rising[element](value) < (this.#reached.get(element) ?? -Infinity)
   }
 
   /** Some parts are optional in SCORM 1.2, and a system that has none of them says so each time: it is asked once. */
@@ -159,4 +175,14 @@ export class Scorm implements LearningSystem {
       throw error
     }
   }
+}
+
+/** The rank of a word in a list from least to most; a word that is not in it ranks below all. */
+export function rankIn(...words: readonly string[]): (value: string) => number {
+  return (value) => words.indexOf(value)
+}
+
+/** Numbers rank by themselves; what is no number ranks below all. */
+export function rankOfNumber(value: string): number {
+  return value === '' || Number.isNaN(Number(value)) ? -Infinity : Number(value)
 }

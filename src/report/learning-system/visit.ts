@@ -202,13 +202,16 @@ export class Visit {
       if (here && !here.confirmed)
         this.#addDone(resumeFrom(here.text, this.#known.lesson)?.work ?? noWork, here.entries)
       else if (here && here.entries.length > 0) this.#shelf.setAside(here)
-    } else if (here?.confirmed) {
+    } else if (here && (!here.confirmed || opened.suspended !== null)) {
+      // Nothing of it has arrived there, or what has can no longer be read: the copy here is the better one.
+      this.#continue(here)
+    } else if (here) {
       // The system has begun a new attempt: what it had of the old one is its own affair.
       if (here.entries.length > 0) this.#shelf.setAside(here)
       this.#marks = this.#newMarks()
       this.#work = noWork
       this.#entries = []
-    } else if (here) this.#continue(here)
+    }
     if (since.isNew) this.#addDone(since.work, since.entries)
     this.#confirmed = there !== null
     this.#account = this.#accountOf(this.#work)

@@ -9,6 +9,8 @@ export const firstLook: Translated<typeof english> = {
     '{share, select, most {Casi todo el} part {Parte del} other {Poco del}} {second} se quedó en el pliego: {stayed} de la tinta que deja sobre papel desnudo. Del {first} que había, la mantilla se volvió a llevar {lifted}.',
   'first.inks':
     'Primero {first}, tiro {firstTack}. Después {second}, tiro {secondTack}. El tiro es la resistencia de una tinta húmeda a que la separen en dos.',
+  'first.scale':
+    'Dibujado mucho más alto de lo que es: 1 µm es una milésima de milímetro. Rayada, bajo el 0: tinta que el papel ha tomado.',
   'first.because':
     'Al separarse la mantilla, se parte la película que menos resiste. Aquí el {second}, arriba, resistía más que el {first}, debajo: por eso cedió el {first}, y el {second} se fue con él.',
   'first.lesson': 'Empezar desde el principio: lección 1',

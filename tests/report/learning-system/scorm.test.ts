@@ -108,6 +108,33 @@ describe.each(editions)('SCORM %s', (edition) => {
     expect(again.problems).toEqual([])
   })
 
+  test.each(['', 'spoilt'])(
+    'whoever has passed stays so, should the work handed back be lost: "%s"',
+    async (suspended) => {
+      const passed: [string, string][] =
+        edition === '1.2'
+          ? [
+              ['cmi.core.lesson_status', 'passed'],
+              ['cmi.core.score.raw', '90'],
+            ]
+          : [
+              ['cmi.completion_status', 'completed'],
+              ['cmi.success_status', 'passed'],
+              ['cmi.score.scaled', '0.9'],
+            ]
+      const strict = new StrictScorm(edition, new Map([...passed, ['cmi.suspend_data', suspended]]))
+      const { visit, learner, tell } = await begin(strict)
+      learner.open('faulty-job')
+      learner.step()
+      await tell()
+      visit.leave()
+      for (const [element, value] of passed) expect(strict.committed.get(element)).toBe(value)
+      expect(strict.committed.get(place)).toMatch(/^faulty-job--/)
+      expect(strict.committed.get('cmi.suspend_data')).not.toBe(suspended)
+      expect(strict.problems).toEqual([])
+    },
+  )
+
   test('a commit that fails is tried again with growing pauses; nothing is lost and nothing told twice', async () => {
     const strict = new StrictScorm(edition)
     const { visit, learner, clock, tell } = await begin(strict)
