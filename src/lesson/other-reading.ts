@@ -1,9 +1,12 @@
 /** Which reading a learner took by mistake: the one of this bench that has the number entered. */
 import type { Bench } from './bench.ts'
 import type { ReadingName, ReadingRef } from './reading.ts'
-import { read, readingNames, readings } from './reading.ts'
+import { read, readings } from './reading.ts'
 
-/** What the bench shows in the unit asked for, likeliest mistake first: the same kind of reading elsewhere, then other kinds. */
+/**
+ * The same kind of reading at other places, and for a film that of the form roller, which is told with it; no other kind,
+ * since a lesson may not have come to its name, and a number can be that of another kind by chance.
+ */
 function readingsAlike({ setUp: { inks }, patch }: Bench, asked: ReadingRef): ReadingRef[] {
   const all = inks.map(({ name }) => name)
   const names = [...all.filter((name) => name === asked.of), ...all.filter((name) => name !== asked.of)]
@@ -17,9 +20,8 @@ function readingsAlike({ setUp: { inks }, patch }: Bench, asked: ReadingRef): Re
     if (needs.length === 1) return names.map((of): ReadingRef => ({ what, of }))
     return names.flatMap((of) => names.map((other): ReadingRef => ({ what, of, [needs[1]]: other })))
   }
-  const { unit } = readings[asked.what]
-  const kinds = readingNames.filter((what) => what !== asked.what && readings[what].unit === unit)
-  return [asked.what, ...kinds].flatMap(alike)
+  const kinds: ReadingName[] = asked.what === 'film' ? ['film', 'form roller film'] : [asked.what]
+  return kinds.flatMap(alike)
 }
 
 /**

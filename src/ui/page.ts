@@ -13,6 +13,7 @@ import { keepDressed } from './dress.ts'
 import { isFirstVisit } from './first-visit.ts'
 import type { PageHeader } from './page-header.ts'
 import './page-header.ts'
+import './not-loaded.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -136,7 +137,7 @@ export class Page extends SessionElement {
   }
 
   #body(name: ViewName) {
-    if (this.failed === name) return html`<p class="notice" role="alert">${say('page.notLoaded')}</p>`
+    if (this.failed === name) return html`<div class="notice"><tack-not-loaded></tack-not-loaded></div>`
     return this.view?.name === name ? this.view.element : html`<p class="notice">${say('page.loading')}</p>`
   }
 

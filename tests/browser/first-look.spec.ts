@@ -1,6 +1,8 @@
 import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import axe from 'axe-core'
+import { readFileSync } from 'node:fs'
+import { readCourse } from '../../src/lesson/check-course.ts'
 import { listenTo } from './console.ts'
 
 const said = (page: Page) => page.locator('#said')
@@ -63,7 +65,10 @@ test('what is turned round is shown; the question why is answered on the spot an
   await page.getByRole('button', { name: 'Why?' }).click()
   await expect(page.getByText('so the yellow gave way, and the cyan left with it')).toBeVisible()
   expect(await place()).toEqual(before)
-  await page.getByRole('link', { name: /lesson 1/ }).click()
+  const { course } = readCourse(readFileSync(new URL('../../lessons/course.yaml', import.meta.url), 'utf8'))
+  const link = page.getByRole('link', { name: /lesson 1/ })
+  await expect(link).toHaveAttribute('href', `#view=lessons&lesson=${course?.lessons[0]}`)
+  await link.click()
   await expect(page.getByRole('heading', { name: /^Step 1 of/ })).toBeVisible()
   expect(console).toEqual([])
 })

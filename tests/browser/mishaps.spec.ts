@@ -138,8 +138,27 @@ test('workers that never answer are given up, and what was asked is worked out i
   await page.clock.fastForward(61_000)
   await expect(page.getByText('All 24 orders are ranked.')).toBeVisible()
   await page.goto('./#view=drills&drill=easy:3')
-  await page.waitForTimeout(500)
+  await expect(page.getByText('The job is being printed…')).toBeVisible()
   await page.clock.fastForward(61_000)
   await expect(page.getByText('The sheet is on the table.')).toBeVisible({ timeout: 60_000 })
   expect(said).toEqual([])
+})
+
+test('a part whose code does not arrive is told of, and comes once the network is back, with the draft', async ({
+  page,
+}) => {
+  await openBench(page)
+  await page.getByRole('button', { name: 'Move black one unit later' }).click()
+  await expect(page.getByText('Draft saved')).toBeVisible()
+  await page.route(/./, (route) => route.abort())
+  await page.getByRole('link', { name: 'Strip' }).click()
+  const again = page.getByRole('button', { name: 'Load the page again' })
+  await expect(page.getByRole('alert')).toContainText('This part of the page could not be loaded.')
+  await again.click()
+  await expect(page.getByText('Nothing answers yet. The page stays as it is.')).toBeVisible()
+  await page.unroute(/./)
+  await again.click()
+  await expect(page.locator('tack-strip-view')).toBeVisible()
+  await page.getByRole('link', { name: 'Bench' }).click()
+  expect(await order(page)).toEqual(['cyan', 'black', 'magenta', 'yellow'])
 })

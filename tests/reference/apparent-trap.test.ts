@@ -22,7 +22,8 @@ function overprint(setUp: SetUp, first: number, second: number, status: DensityS
   const patch = patchOf([first, second])
   const trap = trapAt(strip, patch, status)
   const { colour } = readPatch(strip, patch)
-  if (!trap || trap.massTrap === null || 'refused' in trap.apparent || 'refused' in colour) throw new Error('this pair has densities')
+  if (!trap || trap.massTrap === null || 'refused' in trap.apparent || 'refused' in colour)
+    throw new Error('this pair has densities')
   return { apparent: trap.apparent.percent.preucil, mass: 100 * trap.massTrap, Lab: colour.Lab }
 }
 

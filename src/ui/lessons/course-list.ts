@@ -36,6 +36,12 @@ export class CourseList extends LitElement {
         max-width: 70ch;
         font-size: 17px;
       }
+      label.check {
+        display: flex;
+        gap: 8px;
+        align-items: center;
+        min-height: 28px;
+      }
       .course {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(min(330px, 100%), 1fr));

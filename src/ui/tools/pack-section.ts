@@ -1,5 +1,6 @@
 /** Opens the panel that makes packages for learning systems; its code and the lessons are fetched when it is wanted. */
 import { LitElement, css, html, nothing } from 'lit'
+import '../not-loaded.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { toolStyles } from './tool-styles.ts'
@@ -33,7 +34,7 @@ export class PackSection extends LitElement {
         this.state === 'open'
           ? html`<tack-pack-panel></tack-pack-panel>`
           : this.state === 'failed'
-            ? html`<p role="alert">${say('page.notLoaded')}</p>`
+            ? html`<tack-not-loaded></tack-not-loaded>`
             : nothing
       }
     </details>`

@@ -3,6 +3,7 @@ import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { PanelDialog } from '../panel-dialog.ts'
 import '../panel-dialog.ts'
+import '../not-loaded.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
@@ -95,7 +96,7 @@ export class PageTools extends SessionElement {
       </button>
       ${this.over ? html`<p class="over" role="status">${say('tools.dropHere')}</p>` : nothing}
       <tack-panel-dialog .heading=${say(headings[open ?? 'file'])} @closed=${() => (this.open = null)}>
-        ${open === null ? nothing : this.failed ? html`<p role="alert">${say('page.notLoaded')}</p>` : this.#content(open)}
+        ${open === null ? nothing : this.failed ? html`<tack-not-loaded></tack-not-loaded>` : this.#content(open)}
       </tack-panel-dialog>
     `
   }

@@ -14,7 +14,9 @@ export const page = {
   'page.glossary': 'Glossary',
   'page.loading': 'Loading…',
   'page.notLoaded':
-    'This part of the page could not be loaded. Check the connection and press its name again; your set-up is kept.',
+    'This part of the page could not be loaded. Load the page again once the network is back; your draft comes back with it.',
+  'page.loadAgain': 'Load the page again',
+  'page.stillAway': 'Nothing answers yet. The page stays as it is.',
   'page.linkProblems': 'Not all of the link could be used',
   'page.close': 'Close',
   'page.firstLook': 'First look',

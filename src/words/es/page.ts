@@ -17,7 +17,9 @@ export const page: Translated<typeof english> = {
   'page.glossary': 'Glosario',
   'page.loading': 'Cargando…',
   'page.notLoaded':
-    'No se ha podido cargar esta parte de la página. Comprueba la conexión y pulsa otra vez su nombre; tu configuración se conserva.',
+    'No se ha podido cargar esta parte de la página. Vuelve a cargarla cuando haya conexión; tu borrador vuelve con ella.',
+  'page.loadAgain': 'Volver a cargar la página',
+  'page.stillAway': 'Todavía no responde nada. La página se queda como está.',
   'page.linkProblems': 'No se ha podido usar todo el enlace',
   'page.close': 'Cerrar',
   'page.firstLook': 'Primera mirada',

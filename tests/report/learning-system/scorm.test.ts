@@ -135,6 +135,22 @@ describe.each(editions)('SCORM %s', (edition) => {
     },
   )
 
+  test('a copy kept here goes on where what the system hands back cannot be read', async () => {
+    const strict = new StrictScorm(edition)
+    const first = await begin(strict)
+    first.learner.open('faulty-job')
+    first.learner.step()
+    first.learner.step()
+    await first.tell()
+    // The page goes without a word; what it told is committed, and then spoilt.
+    expect(first.storage.entries.size).toBeGreaterThan(0)
+    const spoilt = new StrictScorm(edition, new Map([...strict.committed, ['cmi.suspend_data', 'spoilt']]))
+    const second = await begin(spoilt, new Clock(), first.storage)
+    expect(second.visit.work).toEqual(JSON.parse(JSON.stringify(first.learner.work)))
+    second.visit.leave()
+    expect(spoilt.problems).toEqual([])
+  })
+
   test('a commit that fails is tried again with growing pauses; nothing is lost and nothing told twice', async () => {
     const strict = new StrictScorm(edition)
     const { visit, learner, clock, tell } = await begin(strict)
