@@ -8,13 +8,16 @@ export type Handed = { readonly results: readonly HandedResult[] } | { readonly 
 /** What an export begins with: a list, or the answer of a store with its list of statements. */
 const exportStart = /^\ufeff?\s*(?:\[|\{\s*"(?:statements|more)")/
 
+/** A heading that every table of statements has, however its words are parted (statement-table.ts). */
+const tableStart = /verb[^a-z0-9\n]{0,3}id/i
+
 export async function readHanded(text: string): Promise<Handed> {
   if (exportStart.test(text)) return ofStatements(listIn(parsed(text)))
   if (/^\ufeff?\s*\{/.test(text)) {
     const read = readResult(text)
     return 'result' in read ? { results: [read.result] } : read
   }
-  if (!/verb\.id/.test(text.slice(0, 4000))) return readRefused(text)
+  if (!tableStart.test(text.slice(0, 4000))) return readRefused(text)
   const { statementRows } = await import('./statement-table.ts')
   return ofStatements(statementRows(text))
 }

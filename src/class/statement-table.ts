@@ -1,4 +1,7 @@
-/** Statements from a CSV export, whose columns are named by the path of each value in the statement. */
+/**
+ * Statements from a CSV export, whose columns are named by the path of each value in the statement. Stores write the path
+ * in many ways (verb.id, Verb/ID, "Verb ID"), so headings count by their letters and digits alone.
+ */
 import Papa from 'papaparse'
 
 /** Moment, verb and object are needed, and one of account and mailbox. */
@@ -11,6 +14,7 @@ type Column =
   | 'actor.name'
   | 'actor.mbox'
   | 'actor.account.homePage'
+  | 'object.definition.type'
   | 'object.definition.interactionType'
   | 'object.definition.correctResponsesPattern'
   | 'result.success'
@@ -21,16 +25,32 @@ type Column =
 export function statementRows(text: string): unknown[] | null {
   // The library's own reading of headings speaks on the console where two are alike.
   const { data } = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: true })
-  const [headings = [], ...rows] = data
+  const [first = [], ...rows] = data
+  const headings = first.map(lettersOf)
+  const placeOf = (column: Column) => headings.indexOf(lettersOf(column))
   const needed = ['timestamp', 'verb.id', 'object.id'] satisfies Column[]
-  if (!needed.every((column) => headings.includes(column))) return null
-  return rows.map((row) => statement((column) => row[headings.indexOf(column)] || undefined))
+  if (!needed.every((column) => placeOf(column) >= 0)) return null
+  return rows.map((row) => statement((column) => row[placeOf(column)]?.trim() || undefined))
+}
+
+function lettersOf(heading: string): string {
+  return heading.toLowerCase().replaceAll(/[^a-z0-9]/g, '')
+}
+
+/** Stores, data bases and spreadsheets in the page's two languages. */
+const yes = ['true', '1', 'yes', 'y', 'sí', 'si', 'verdadero']
+const no = ['false', '0', 'no', 'n', 'falso']
+
+/** Any other word is passed on, so that its statement is refused: a blank alone says that nothing was judged. */
+function successOf(cell: string): boolean | string {
+  const word = cell.toLowerCase()
+  return yes.includes(word) || (no.includes(word) ? false : cell)
 }
 
 function statement(cell: (column: Column) => string | undefined): unknown {
   const account = cell('actor.account.name')
   const scaled = cell('result.score.scaled')
-  const success = cell('result.success')?.toLowerCase()
+  const success = cell('result.success')
   return {
     timestamp: cell('timestamp'),
     actor: {
@@ -44,6 +64,7 @@ function statement(cell: (column: Column) => string | undefined): unknown {
     object: {
       id: cell('object.id'),
       definition: {
+        ...own('type', cell('object.definition.type')),
         ...own('interactionType', cell('object.definition.interactionType')),
         correctResponsesPattern: patterns(cell('object.definition.correctResponsesPattern')),
       },
@@ -51,8 +72,9 @@ function statement(cell: (column: Column) => string | undefined): unknown {
     result: {
       ...own('response', cell('result.response')),
       ...own('duration', cell('result.duration')),
-      ...(success === 'true' || success === 'false' ? { success: success === 'true' } : {}),
-      ...(scaled === undefined ? {} : { score: { scaled: Number(scaled) } }),
+      ...(success === undefined ? {} : { success: successOf(success) }),
+      // Some spreadsheets write a decimal comma.
+      ...(scaled === undefined ? {} : { score: { scaled: Number(scaled.replace(',', '.')) } }),
     },
   }
 }

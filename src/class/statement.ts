@@ -15,7 +15,11 @@ export const statementSchema = v.object({
   object: v.object({
     id: text,
     definition: v.optional(
-      v.object({ interactionType: v.optional(text, ''), correctResponsesPattern: v.optional(v.array(text), []) }),
+      v.object({
+        type: v.optional(text, ''),
+        interactionType: v.optional(text, ''),
+        correctResponsesPattern: v.optional(v.array(text), []),
+      }),
       {},
     ),
   }),

@@ -12,6 +12,9 @@ import type { Statement } from './statement.ts'
 import { secondsIn, statementSchema } from './statement.ts'
 import type { HandedResult } from './roll.ts'
 
+/** What a completed lesson says it is. */
+const objective = 'http://adlnet.gov/expapi/activities/objective'
+
 /** One result for each actor; those without a statement of ours give none. */
 export function resultsOf(given: readonly unknown[]): HandedResult[] {
   const byActor = new Map<string, Statement[]>()
@@ -39,24 +42,28 @@ function actorId({ account, mbox }: Statement['actor']): string {
 function resultOf(id: string, unordered: readonly Statement[]): HandedResult | null {
   const statements = [...unordered].sort((a, b) => Date.parse(a.timestamp) - Date.parse(b.timestamp))
   const lessons = new Map<string, LessonResult>()
+  const named = new Set<string>()
   const drills = new Map<string, Statement[]>()
   for (const statement of statements) {
     // Ids hold single hyphens only, so that two part the lesson from the step.
     const [task, step] = (statement.object.id.split('/').at(-1) ?? '').slice(0, 120).split('--') as [string, string?]
     if (task === 'drill' && step !== undefined) drills.set(step, [...(drills.get(step) ?? []), statement])
     else if (/^[a-z][a-z0-9-]{0,59}$/.test(task) && !/^drill-\d+$/.test(task)) {
+      if (statement.object.definition.type === objective) named.add(task)
       const lesson = lessons.get(task) ?? emptyLesson(task, statement.timestamp)
       const next = step === undefined ? completed(lesson, statement) : answered(lesson, step.slice(0, 60), statement)
       if (next) lessons.set(task, next)
     }
   }
   const stated = [...drills].flatMap(([code, answers]) => statedDrill(code, answers) ?? [])
-  if (lessons.size + stated.length === 0) return null
+  // Anything may have been completed: it is a lesson of ours if it says so, or if one of its questions was answered.
+  const ours = [...lessons.values()].filter(({ id: task, steps }) => steps.length > 0 || named.has(task))
+  if (ours.length + stated.length === 0) return null
   const latest = statements[statements.length - 1]
   return {
     made: latest.timestamp,
     learner: { id, name: latest.actor.name.slice(0, 80) },
-    lessons: [...lessons.values()],
+    lessons: ours,
     drills: stated,
   }
 }

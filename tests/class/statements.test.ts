@@ -3,6 +3,7 @@ import { expect, test, vi } from 'vitest'
 import { readHanded } from '../../src/class/read-handed.ts'
 import { Roll } from '../../src/class/roll.ts'
 import { countCauses } from '../../src/class/count-drills.ts'
+import { otherStatements } from './other-statements.ts'
 
 const verb = (name: string) => ({ id: `http://adlnet.gov/expapi/verbs/${name}` })
 const ada = { name: 'Ada', account: { homePage: 'https://school.example', name: 'ada' } }
@@ -81,6 +82,84 @@ test('a CSV export says the same', async () => {
   const { learners, lessons } = await rollOf(csv)
   expect(learners[0].lessons.get('tack')).toMatchObject({ done: true, score: 0.5, active: 90 })
   expect(lessons.get('tack')?.wrong[0].answer).toEqual({ form: 'reading', entered: 75, tolerance: 1, unit: '' })
+})
+
+const columns = [
+  'timestamp',
+  'actor.name',
+  'actor.account.name',
+  'verb.id',
+  'object.id',
+  'object.definition.interactionType',
+  'object.definition.correctResponsesPattern',
+  'result.response',
+  'result.success',
+  'result.score.scaled',
+]
+
+test.each([
+  [
+    'with a stroke and capitals',
+    (path: string) => path.replaceAll('.', '/').replaceAll(/\b[a-z]/g, (a) => a.toUpperCase()),
+  ],
+  ['with blanks, and ID in capitals', (path: string) => path.replaceAll('.', ' ').replace(/id$/, 'ID')],
+  ['with underscores and all capitals', (path: string) => path.replaceAll('.', '_').toUpperCase()],
+])('headings of a table are read %s', async (_, headingOf) => {
+  const csv = [
+    columns.map(headingOf).join(';'),
+    `2026-03-02T08:04:00.000Z;Ada;ada;${verb('answered').id};${base}/tack--read;numeric;40[:]42;75;FALSE;`,
+    `2026-03-02T08:06:00.000Z;Ada;ada;${verb('completed').id};${base}/tack;;;;;0,5`,
+  ].join('\r\n')
+  const { learners, lessons } = await rollOf(csv)
+  expect(learners.map(({ name }) => name)).toEqual(['Ada'])
+  expect(learners[0].lessons.get('tack')).toMatchObject({ done: true, score: 0.5 })
+  expect(lessons.get('tack')?.wrong[0].answer).toEqual({ form: 'reading', entered: 75, tolerance: 1, unit: '' })
+})
+
+/** An answer that would be right as a prediction, so that its step tells how the cell was read. */
+async function stepJudged(success: string) {
+  const csv = [
+    'timestamp,actor.account.name,verb.id,object.id,object.definition.interactionType,object.definition.correctResponsesPattern,result.response,result.success',
+    `2026-03-02T08:04:00.000Z,ada,${verb('answered').id},${base}/tack--guess,choice,same,same,${success}`,
+  ].join('\n')
+  const { learners, lessons } = await rollOf(csv)
+  const [step] = lessons.get('tack')?.steps ?? []
+  return { kind: step.kind, done: learners[0].lessons.get('tack')?.stepsDone }
+}
+
+test.each(['1', 'true', 'TRUE', 'yes', 'Yes', 'sí', 'VERDADERO'])(
+  '%s in the column of success is success',
+  async (cell) => {
+    expect(await stepJudged(cell)).toEqual({ kind: 'expect', done: 1 })
+  },
+)
+
+test.each(['0', 'false', 'False', 'no', 'FALSO'])('%s in the column of success is none', async (cell) => {
+  expect(await stepJudged(cell)).toEqual({ kind: 'expect', done: 0 })
+})
+
+test('no success in the table is a prediction, and a word that is neither is not guessed at', async () => {
+  expect(await stepJudged('')).toEqual({ kind: 'predict', done: 1 })
+  await expect(stepJudged('perhaps')).rejects.toThrow('board.refused.statements')
+})
+
+test('statements of other activities are passed over, as every kind of them that the standard shows', async () => {
+  const refused = { refused: { message: 'board.refused.statements', values: {} } }
+  for (const statement of otherStatements) expect(await readHanded(JSON.stringify([statement]))).toEqual(refused)
+  expect(await readHanded(JSON.stringify({ statements: otherStatements, more: '' }))).toEqual(refused)
+  // and beside ours they change nothing
+  const alone = await readHanded(JSON.stringify(statements))
+  expect(await readHanded(JSON.stringify([...otherStatements, ...statements, ...otherStatements]))).toEqual(alone)
+})
+
+test('a lesson that is completed without an answer counts where it says what it is', async () => {
+  const completed = { ...statements[3], object: { id: `${base}/tack`, definition: {} } }
+  expect(await readHanded(JSON.stringify([completed]))).toHaveProperty('refused')
+  const type = 'http://adlnet.gov/expapi/activities/objective'
+  const { learners } = await rollOf(
+    JSON.stringify([{ ...completed, object: { id: `${base}/tack`, definition: { type } } }]),
+  )
+  expect(learners[0].lessons.get('tack')).toMatchObject({ done: true, score: 0.5 })
 })
 
 test.each(['[]', '[null, 3, {}]', '{"statements": {}}', '[{"actor": {"__proto__": 1}}]', '['.repeat(50_000)])(

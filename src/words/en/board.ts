@@ -7,7 +7,7 @@ export const board = {
   'board.chooseFolder': 'Choose a folder',
   'board.orDrop': 'Or drop files or a folder on this frame.',
   'board.kinds':
-    'Result files (.json) as learners save them; and statements (xAPI) exported from a record store, as JSON or as CSV with the columns timestamp, actor.account.name, verb.id, object.id, result.response, result.success, result.score.scaled, result.duration.',
+    'Result files (.json) as learners save them; and statements (xAPI) exported from a record store, as JSON or as CSV with the columns timestamp, actor.account.name, verb.id, object.id, result.response, result.success, result.score.scaled, result.duration. Capitals, blanks and strokes in the headings (Verb/ID) make no difference; success is true or false, 1 or 0, yes or no.',
   'board.reading': 'Reading {read} of {all}',
   'board.cancel': 'Stop reading',
   'board.cancelled': 'Stopped after {read} of {all} files. What was read is counted.',

@@ -10,7 +10,7 @@ export const board: Translated<typeof english> = {
   'board.chooseFolder': 'Elegir una carpeta',
   'board.orDrop': 'O suelta archivos o una carpeta en este recuadro.',
   'board.kinds':
-    'Archivos de resultados (.json) tal como los guardan los alumnos; y declaraciones (xAPI) exportadas de un almacén de registros, en JSON o en CSV con las columnas timestamp, actor.account.name, verb.id, object.id, result.response, result.success, result.score.scaled, result.duration.',
+    'Archivos de resultados (.json) tal como los guardan los alumnos; y declaraciones (xAPI) exportadas de un almacén de registros, en JSON o en CSV con las columnas timestamp, actor.account.name, verb.id, object.id, result.response, result.success, result.score.scaled, result.duration. Mayúsculas, espacios y barras en los encabezados (Verb/ID) dan igual; success es true o false, 1 o 0, sí o no.',
   'board.reading': 'Leyendo {read} de {all}',
   'board.cancel': 'Dejar de leer',
   'board.cancelled': 'Detenido tras {read} de {all} archivos. Lo leído se cuenta.',
