@@ -1,5 +1,7 @@
 /** An equation, typeset by the browser's own MathML; the typesetter is fetched when the first one is shown. */
 import { LitElement, css, html } from 'lit'
+import { language } from './language.ts'
+import { texNumbers } from './tex-numbers.ts'
 
 export class Formula extends LitElement {
   static override properties = { tex: {} }
@@ -26,7 +28,7 @@ export class Formula extends LitElement {
   async #typeset(tex: string): Promise<void> {
     const { default: temml } = await import('temml')
     const host = this.renderRoot.querySelector('div')
-    if (host && tex === this.tex) temml.render(tex, host, { displayMode: true })
+    if (host && tex === this.tex) temml.render(texNumbers(tex, language().tag), host, { displayMode: true })
   }
 }
 

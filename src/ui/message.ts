@@ -1,5 +1,6 @@
 /** A message of the catalogue, made ready to be filled in: numbers are written as its language has them, names likewise. */
 import { IntlMessageFormat } from 'intl-messageformat'
+import { unitsKept } from './kept-together.ts'
 import type { NumberWriter } from './write-number.ts'
 import { numberWriter } from './write-number.ts'
 
@@ -33,7 +34,7 @@ export function readMessage(text: string, tag: string, nameOf: (name: string) =>
   }
   const message = new IntlMessageFormat(text, tag, formats, { formatters })
   writeValues(message.getAst())
-  return { fill: (values) => String(message.format<string>(values)) }
+  return { fill: (values) => unitsKept(String(message.format<string>(values))) }
 }
 
 /** Has values that are only named written by the number formatter, which a bare {name} would pass by. */

@@ -177,7 +177,7 @@ function percent(share: number, decimals?: number) {
   const text =
     decimals === undefined ? sayPercent(share) : say('bench.percent', { value: sayNumber(100 * share, decimals) })
   const figure = text.replace(/\s*%$/, '')
-  return html`${figure} <small>%</small>`
+  return html`${figure} <small>%</small>`
 }
 
 customElements.define('tack-readings-strip', ReadingsStrip)

@@ -6,12 +6,15 @@ import { say } from './say.ts'
 import { sharedStyles } from './shared-styles.ts'
 
 export class TermLink extends LitElement {
-  static override properties = { term: {}, text: {}, entry: { attribute: false } }
+  static override properties = { term: {}, text: {}, opens: {}, closes: {}, entry: { attribute: false } }
   static override styles = [
     sharedStyles,
     css`
       :host {
         display: inline;
+      }
+      .whole {
+        white-space: nowrap;
       }
       button {
         display: inline;
@@ -23,6 +26,7 @@ export class TermLink extends LitElement {
         background: none;
         font: inherit;
         color: var(--accent);
+        white-space: normal;
       }
       div {
         inset: auto;
@@ -50,16 +54,28 @@ export class TermLink extends LitElement {
   /** id in the glossary; a term it does not hold is plain text */
   declare term: string
   declare text: string
+  /** marks that stand close to the word on either side, so that no line begins with a comma or ends with a bracket */
+  declare opens: string
+  declare closes: string
   /** what it means where a lesson brings a glossary of its own */
   declare entry: GlossaryTerm | undefined
+
+  constructor() {
+    super()
+    this.opens = ''
+    this.closes = ''
+  }
 
   override render() {
     const { glossary } = language()
     const entry = this.entry ?? (Object.hasOwn(glossary, this.term) ? glossary[this.term] : undefined)
-    if (!entry) return html`${this.text}`
-    // Two templates, so that no blank stands between the word and the mark that follows it.
+    if (!entry) return html`${this.opens}${this.text}${this.closes}`
+    // Two templates, so that no blank stands between the word and what follows it.
     return [
-      html`<button type="button" popovertarget="meaning" aria-haspopup="dialog">${this.text}</button>`,
+      html`<span class="whole"
+        >${this.opens}<button type="button" popovertarget="meaning" aria-haspopup="dialog">${this.text}</button
+        >${this.closes}</span
+      >`,
       html`<div
         id="meaning"
         popover

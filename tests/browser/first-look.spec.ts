@@ -22,7 +22,7 @@ async function expectDrawn(page: Page): Promise<void> {
 /** Percentages of a sentence, in its order. */
 async function percents(page: Page): Promise<number[]> {
   const text = (await said(page).textContent()) ?? ''
-  return Array.from(text.matchAll(/([\d.]+) %/g), ([, number]) => Number(number))
+  return Array.from(text.matchAll(/([\d.]+)\s%/g), ([, number]) => Number(number))
 }
 
 test('a first visit opens on two inks and one button; two presses by keyboard tell the story', async ({ page }) => {

@@ -27,7 +27,7 @@ async function dial(page: Page, label: string, value: string): Promise<void> {
 /** Runs fresh ink to the minute, takes five readings and returns their mean as the table shows it. */
 async function readFive(page: Page): Promise<number> {
   await page.getByRole('button', { name: 'Meter the ink on afresh' }).click()
-  await page.getByRole('button', { name: 'On to 60 s' }).click()
+  await page.getByRole('button', { name: 'On to 60\u00a0s' }).click()
   await page.getByRole('button', { name: 'Take five' }).click()
   const mean = page.locator('tack-tackmeter-readings table').first().locator('tbody tr').last().locator('td').last()
   return number(await mean.textContent())
@@ -68,14 +68,14 @@ test('the reading rises with speed and falls with warmth and with more ink', asy
 
 test('left running, the ink dries and reads higher; the chart goes on with it', async ({ page }) => {
   await open(page)
-  await page.getByRole('button', { name: 'On to 60 s' }).click()
+  await page.getByRole('button', { name: 'On to 60\u00a0s' }).click()
   const chart = page.getByRole('img', { name: /Reading against time/ })
   const atMinute = number(
-    /to ([\d.]+) tack units after 60 s/.exec((await chart.getAttribute('aria-label')) ?? '')?.[1] ?? null,
+    /to ([\d.]+) tack units after 60\ss/.exec((await chart.getAttribute('aria-label')) ?? '')?.[1] ?? null,
   )
   for (let minute = 0; minute < 3; minute++) await page.getByRole('button', { name: '60 s later' }).click()
   const later = number(
-    /to ([\d.]+) tack units after 240 s/.exec((await chart.getAttribute('aria-label')) ?? '')?.[1] ?? null,
+    /to ([\d.]+) tack units after 240\ss/.exec((await chart.getAttribute('aria-label')) ?? '')?.[1] ?? null,
   )
   expect(later).toBeGreaterThan(atMinute * 1.05)
 })
@@ -147,7 +147,7 @@ test('a series is graded from its readings, by keys alone', async ({ page }) => 
 test('the ink is read at the speed of a web press', async ({ page }) => {
   await open(page)
   await choose(page, 'Web speed')
-  const rpm = number(/([\d,]+) rpm/.exec((await page.getByText(/That is/).textContent()) ?? '')?.[1] ?? null)
+  const rpm = number(/([\d,]+)\srpm/.exec((await page.getByText(/That is/).textContent()) ?? '')?.[1] ?? null)
   await dial(page, 'Main roller, rpm', String(Math.round(rpm / 10) * 10))
   const mean = await readFive(page)
   await dial(page, 'Your answer, on the laboratory scale', mean.toFixed(1))
@@ -203,7 +203,7 @@ test('a proof is weighed in both orders, and the ratio is that of the weights sh
   for (const result of await results.all()) {
     const strip = await numbers(result.locator('tbody tr').nth(0).locator('td'))
     const dry = await numbers(result.locator('tbody tr').nth(1).locator('td'))
-    const shown = /= ([\d.]+) mg \/ ([\d.]+) mg = (\d+)%/.exec(
+    const shown = /= ([\d.]+)\smg \/ ([\d.]+)\smg = (\d+)\s%/.exec(
       (await result.getByText(/Mass trap ratio/).textContent()) ?? '',
     )
     const [onWet, onDry, percent] = (shown ?? []).slice(1).map(Number)

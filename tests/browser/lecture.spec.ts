@@ -59,7 +59,7 @@ test('three scenes are prepared, put in order, shown, and are there again after 
   await page.keyboard.press('PageDown')
   await expect(page.getByText('Press 1 of 2 in this scene.')).toBeAttached()
   await page.keyboard.press('PageDown')
-  await expect(number(page)).toContainText([/^\d+ % of the black is left/, /^\d+ % of the black is left/])
+  await expect(number(page)).toContainText([/^\d+\s% of the black is left/, /^\d+\s% of the black is left/])
   await page.keyboard.press('PageDown')
   await expect(title(page)).toHaveText('Tacks step down')
 
@@ -131,8 +131,8 @@ test('a clicker leads through the ready lecture; the screen goes blank, a unit s
   await page.keyboard.press(',')
 
   for (const key of ['ArrowRight', ' ', 'Enter']) await page.keyboard.press(key)
-  await expect(number(page)).toHaveText(/\d+ % of the yellow stays on the magenta/)
-  await expect(status).toHaveText(/^\d+ % of the yellow stays/)
+  await expect(number(page)).toHaveText(/\d+\s% of the yellow stays on the magenta/)
+  await expect(status).toHaveText(/^\d+\s% of the yellow stays/)
   await page.keyboard.press('Backspace')
   await expect(number(page)).toHaveText('')
   await page.keyboard.press('End')
@@ -240,7 +240,7 @@ for (const kind of ['served', 'one file']) {
     await page.reload()
     await expect(title(page)).toContainText('Where a stack of films')
     await speaker.getByRole('button', { name: 'Next: the nip' }).click()
-    await expect(number(page)).toHaveText(/\d+ % of the yellow stays/)
+    await expect(number(page)).toHaveText(/\d+\s% of the yellow stays/)
 
     // The speaker's window is closed and opened again: it shows where the lecture is.
     await speaker.close()

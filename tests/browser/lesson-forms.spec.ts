@@ -51,7 +51,7 @@ const forms: Form[] = [
   {
     id: 'at least and at most',
     wrong: (page) => enter(page, 'Film of yellow on the form roller', '7'),
-    says: /reads 7 µm\. Asked for are at most 6 µm/s,
+    says: /reads 7\sµm\. Asked for are at most 6\sµm/s,
     right: (page) => enter(page, 'Film of yellow on the form roller', '5.5'),
   },
   {

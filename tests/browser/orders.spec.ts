@@ -86,7 +86,7 @@ test('an order is found by “black first”, loaded, and taken back', async ({ 
 test('weights act at once, without printing again', async ({ page }) => {
   await rankAll(page)
   await page.getByText('What the score counts').click()
-  for (const label of [/^Points for 1 % of trap/, /^Points for 0.1 % of the paper/, /^Points for 1 ΔE00/]) {
+  for (const label of [/^Points for 1\s% of trap/, /^Points for 0.1\s% of the paper/, /^Points for 1 ΔE00/]) {
     await page.getByRole('textbox', { name: label }).fill('0')
     await page.getByRole('textbox', { name: label }).press('Enter')
   }
@@ -117,7 +117,7 @@ test('two orders are watched side by side in step, by keys', async ({ page }) =>
   await pair.getByRole('radio', { name: 'unit 2' }).check({ force: true })
   await expect(pair.getByRole('img', { name: /nip of unit 2/ })).toHaveCount(2)
   await pair.getByRole('button', { name: 'Step nip' }).click()
-  await expect(pair.getByRole('slider')).toHaveAttribute('aria-valuetext', '100 % through the nip')
+  await expect(pair.getByRole('slider')).toHaveAttribute('aria-valuetext', '100\u00a0% through the nip')
   await pair.getByRole('button', { name: 'Step nip' }).click()
   await expect(pair.getByRole('img', { name: /nip of unit 3/ })).toHaveCount(2)
   await pair.getByRole('button', { name: 'Put both away' }).click()

@@ -29,7 +29,7 @@ test('a nip is moved by hand, back and forth, by keys', async ({ page }) => {
   await page.keyboard.press('ArrowRight')
   await page.keyboard.press('ArrowLeft')
   expect(await scrub(page).inputValue()).toBe('1')
-  await expect(scrub(page)).toHaveAttribute('aria-valuetext', '1 % through the nip')
+  await expect(scrub(page)).toHaveAttribute('aria-valuetext', '1\u00a0% through the nip')
 })
 
 test('who wants no motion steps from nip to nip at once', async ({ page }) => {

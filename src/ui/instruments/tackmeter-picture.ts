@@ -98,7 +98,7 @@ export class TackmeterPicture extends LitElement {
       role="img"
       aria-label=${say('rig.picture')}
     >
-      <path class="arm" d="M${right.x} ${right.y} Q${(right.x + dial) / 2} 4 ${dial} ${gauge.y}"></path>
+      <path class="arm" d="M${right.x} ${right.y} Q${right.x + measuring} ${gauge.y} ${dial} ${gauge.y}"></path>
       ${this.#roller(main, driven, this.turned, say('rig.driven'))}
       ${this.#roller(left, spreading, (-this.turned * driven) / spreading, say('rig.spreading'))}
       ${this.#roller(right, measuring, (-this.turned * driven) / measuring, say('rig.measuring'))} ${this.#gauge(dial)}

@@ -24,7 +24,7 @@ function figureOf({ of, value }: NumberRead, { look }: Session): string {
   if (of === 'contamination') return sayNumber(100 * value, 1)
   if (of !== 'film') return sayPercent(value)
   const { film } = look.measures
-  return `${sayNumber(toShown(value, film), 2)} ${say(`bench.unit.${film.unit}`)}`
+  return `${sayNumber(toShown(value, film), 2)}\u00a0${say(`bench.unit.${film.unit}`)}`
 }
 
 /** How a number is offered for choice. */

@@ -123,8 +123,8 @@ export class FitPanel extends StripElement {
           />${told(parameterName(parameter, setUp))}</label
         >
       </th>
-      <td>${sayNumber(valueIn(setUp, parameter), 0, 2)} ${unit}</td>
-      <td>${say('strip.bounds', { least: sayNumber(least, 0, 2), most: sayNumber(most, 0, 2) })} ${unit}</td>
+      <td>${sayNumber(valueIn(setUp, parameter), 0, 2)} ${unit}</td>
+      <td>${say('strip.bounds', { least: sayNumber(least, 0, 2), most: sayNumber(most, 0, 2) })} ${unit}</td>
     </tr>`
   }
 

@@ -71,7 +71,7 @@ export class SheetTrapsTable extends StripElement {
             <tr>
               <th scope="col">${say('strip.laterOnBelow')}</th>
               ${(['D1', 'D2', 'D3'] as const).map((symbol) => html`<th scope="col">${symbol}</th>`)}
-              ${trapEquations.map((equation) => html`<th scope="col">${say(`strip.name.${equation}`)} %</th>`)}
+              ${trapEquations.map((equation) => html`<th scope="col">${say(`strip.name.${equation}`)} %</th>`)}
             </tr>
           </thead>
           <tbody>

@@ -32,7 +32,7 @@ export const measure = {
     'Only {massTrap, number, ::.0} % of the film transferred, yet the densitometer says {apparent, number, ::.0} %. A thin film darkens more for its thickness than a full one, so a poor transfer reads better than it is.',
 
   'strip.inkWithoutColour':
-    'No colour can be shown or read where {ink} prints: it has none. Give it a colour in the ladder.',
+    'No colour can be shown or read where {ink} prints: it has none. Give it a colour on the bench, in its line below the stair.',
 
   'aim.unknown': '“{set}” is no published set. Known are {known}.',
   'aim.spotInk':

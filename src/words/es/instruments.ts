@@ -16,7 +16,7 @@ export const instruments: Translated<typeof english> = {
   'tackmeter.speed': 'Rodillo principal, rpm',
   'tackmeter.surface': 'Velocidad superficial {speed, number, ::.00} m/s',
   'tackmeter.film': 'Película en los rodillos {film, number, ::.0} µm',
-  'tackmeter.evaporated': 'Se ha evaporado el {share, number, ::percent} del disolvente',
+  'tackmeter.evaporated': 'se ha evaporado el {share, number, ::percent} del disolvente',
   'tackmeter.reading': 'Lectura {reading, number, ::.0} unidades de tiro de este instrumento',
   'tackmeter.repeats':
     'Las lecturas se repiten a {deviation, number, ::.0} unidades de tiro de este instrumento (desviación típica, elegida).',

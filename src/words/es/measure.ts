@@ -36,7 +36,7 @@ export const measure: Translated<typeof english> = {
     'Pasó solo el {massTrap, number, ::.0} % de la película, pero el densitómetro dice {apparent, number, ::.0} %. Una película fina oscurece más para su grosor que una entera, así que un mal atrapado parece mejor de lo que es.',
 
   'strip.inkWithoutColour':
-    'Donde imprime {ink} no se puede mostrar ni leer ningún color: no tiene. Dale un color en la escalera.',
+    'Donde imprime {ink} no se puede mostrar ni leer ningún color: no tiene. Dale un color en el banco, en su línea bajo la escalera.',
 
   'aim.unknown': '«{set}» no es ningún conjunto publicado. Se conocen {known}.',
   'aim.spotInk':
