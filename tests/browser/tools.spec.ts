@@ -74,7 +74,7 @@ test('the link that is shown opens the very set-up and view, and its picture say
 
   const other = await (await browser.newContext()).newPage()
   await other.goto(link)
-  expect(await order(other)).toEqual(await order(page))
+  await expect.poll(() => order(other)).toEqual(await order(page))
   await expect(field(other, 'Tack of yellow')).toHaveValue('9.5')
   await expect(other.getByRole('radio', { name: 'what broke' })).toBeChecked()
   await other.context().close()
