@@ -104,6 +104,9 @@ export class Choice extends LitElement {
           background: Highlight;
           color: HighlightText;
         }
+        label:has(:focus-visible) {
+          outline-color: CanvasText;
+        }
       }
     `,
   ]

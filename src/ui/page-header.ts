@@ -75,6 +75,8 @@ export class PageHeader extends SessionElement {
       }
       @media (pointer: coarse) {
         a {
+          justify-content: center;
+          min-width: 44px;
           min-height: 44px;
         }
       }

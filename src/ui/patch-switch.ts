@@ -21,6 +21,11 @@ export class PatchSwitch extends SessionElement {
       button {
         min-width: 32px;
       }
+      @media (pointer: coarse) {
+        button {
+          min-width: 44px;
+        }
+      }
     `,
   ]
 

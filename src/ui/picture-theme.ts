@@ -11,5 +11,6 @@ export function pictureTheme(): PictureTheme {
     graphite: token('graphite'),
     line: token('line'),
     accent: token('accent'),
+    heavy: parseFloat(style.getPropertyValue('--heavy')),
   }
 }

@@ -140,13 +140,26 @@ export const sharedStyles = css`
     summary {
       min-height: 44px;
     }
+    button {
+      min-width: 44px;
+    }
+    label:has(> input:is([type='checkbox'], [type='radio'])) {
+      min-height: 44px;
+    }
     summary {
       line-height: 44px;
     }
   }
+  /* What is chosen is filled here as well: an outline is left to the focus. */
   @media (forced-colors: active) {
     button[aria-pressed='true'] {
-      outline: 3px solid Highlight;
+      border-color: Highlight;
+      background: Highlight;
+      color: HighlightText;
+      forced-color-adjust: none;
+    }
+    :focus-visible {
+      outline-color: CanvasText;
     }
   }
 `

@@ -1,7 +1,9 @@
 /** Puts plain shapes on a pixi scene: one Graphics for everything drawn, and a set of texts used again and again. */
 import type { StrokeInput } from 'pixi.js'
 import { Container, Graphics, Text } from 'pixi.js'
+import type { BenchPicture } from './picture.ts'
 import type { Lettering, Shape } from './shapes.ts'
+import { heavier } from './shapes.ts'
 
 /** Pixels for each px of a letter. */
 const finestLetters = 6
@@ -18,13 +20,13 @@ export class Brush {
   }
 
   /**
-   * Draws `shapes` in place of what was there before. Letters stand above all else; those that will be magnified are made
-   * that much finer.
+   * Draws `shapes` in place of what was there before, with lines as heavy as the theme has them. Letters stand above all
+   * else; those that will be magnified are made that much finer.
    */
-  paint(shapes: readonly Shape[], magnified: number): void {
+  paint(shapes: readonly Shape[], { magnified, theme }: Pick<BenchPicture, 'magnified' | 'theme'>): void {
     this.graphics.clear()
     let used = 0
-    for (const shape of shapes) {
+    for (const shape of theme.heavy === 1 ? shapes : heavier(shapes, theme.heavy)) {
       if (shape.kind === 'lettering') this.letter(used++, shape, magnified)
       else this.draw(shape)
     }

@@ -9,7 +9,7 @@ export function createLineView(host: HTMLElement): Promise<View> {
     const brush = new Brush()
     return {
       root: brush.scene,
-      draw: (picture, size) => brush.paint(lineDrawing(picture, size), picture.magnified),
+      draw: (picture, size) => brush.paint(lineDrawing(picture, size), picture),
       destroy: () => brush.destroy(),
     }
   })

@@ -6,7 +6,7 @@ import type { Fate } from './loupe-pixels.ts'
 import { fateTones } from './loupe-pixels.ts'
 import { shownPhase } from './phases.ts'
 import type { Shape } from './shapes.ts'
-import { rectangle, stroke } from './shapes.ts'
+import { rectangle, stroke, textWidth } from './shapes.ts'
 import { darkOf } from './tone.ts'
 
 export function loupeDrawing(picture: BenchPicture, layout: LoupeLayout): Shape[] {
@@ -68,17 +68,18 @@ function scaleBar({ theme, words, cellSide }: BenchPicture, { x, y, radius, cell
   const perMicrometre = cell / cellSide
   const um = barLengths.findLast((length) => length * perMicrometre <= 0.8 * radius) ?? barLengths[0]
   const half = 0.5 * um * perMicrometre
+  const text = words.length(um)
+  const wide = Math.max(half, 0.5 * textWidth(text, letters - 1)) + 6
   const at = y + 0.8 * radius
   const dark = darkOf(theme)
-  const pad = 6
   return [
-    rectangle(x - half - pad, at - letters - 6, 2 * half + 2 * pad, letters + 13, {
+    rectangle(x - wide, at - letters - 6, 2 * wide, letters + 13, {
       fill: theme.paper,
       line: dark,
       width: 1,
     }),
     stroke([x - half, at - 2, x - half, at + 2, x + half, at + 2, x + half, at - 2], dark, 1.75),
-    { kind: 'lettering', text: words.length(um), x, y: at - 2, size: letters - 1, colour: dark, anchor: [0.5, 1] },
+    { kind: 'lettering', text, x, y: at - 2, size: letters - 1, colour: dark, anchor: [0.5, 1] },
   ]
 }
 

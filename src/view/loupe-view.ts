@@ -41,7 +41,7 @@ export function createLoupeView(host: HTMLElement, onRow?: (row: number) => void
           const layout = loupeLayout(size, picture.cells, picture)
           shown = { layout, rows: picture.cells.height, magnified: picture.magnified }
           face.draw(picture, layout)
-          brush.paint(loupeDrawing(picture, layout), picture.magnified)
+          brush.paint(loupeDrawing(picture, layout), picture)
         },
         destroy: () => {
           face.destroy()

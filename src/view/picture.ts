@@ -17,6 +17,8 @@ export interface PictureTheme {
   line: number
   /** the mark of what is current, and nothing else */
   accent: number
+  /** how heavy lines are, of their usual weight: 1, or more for high contrast */
+  heavy: number
 }
 
 /** Every text of the pictures, already in the reader's language. */

@@ -13,10 +13,7 @@ export function createSectionView(host: HTMLElement): Promise<View> {
       draw: (picture, size) => {
         const shrink = Math.min(1, size.width / leastSection.width, size.height / leastSection.height)
         brush.scene.scale.set(shrink)
-        brush.paint(
-          sectionDrawing(picture, { width: size.width / shrink, height: size.height / shrink }),
-          picture.magnified,
-        )
+        brush.paint(sectionDrawing(picture, { width: size.width / shrink, height: size.height / shrink }), picture)
       },
       destroy: () => brush.destroy(),
     }

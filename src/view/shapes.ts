@@ -76,6 +76,15 @@ export function stroke(points: number[], line: number, width: number, opacity = 
   return { kind: 'outline', points, closed: false, line, width, opacity }
 }
 
+/** The same with lines `by` times as heavy. Arcs stay: those are mostly films, and as thick as films are. */
+export function heavier(shapes: readonly Shape[], by: number): Shape[] {
+  return shapes.map((shape) =>
+    (shape.kind === 'outline' || shape.kind === 'disc') && shape.line !== undefined
+      ? { ...shape, width: by * (shape.width ?? 1) }
+      : shape,
+  )
+}
+
 /** px of small letters, for the desk or for the back row. */
 export function letterSize(largeType: boolean): number {
   return largeType ? 20 : 13

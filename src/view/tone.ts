@@ -41,9 +41,9 @@ export function metalOf(theme: { ground: number; graphite: number }): number {
   return between(theme.ground, theme.graphite, isDark(theme) ? 0.4 : 0.1)
 }
 
-/** The blanket's rubber. */
+/** The blanket's rubber: letters in the theme's graphite are read on it, in the dark and in high contrast as well. */
 export function rubberOf(theme: { ground: number; line: number; graphite: number }): number {
-  return between(theme.line, theme.graphite, isDark(theme) ? 0.22 : 0.12)
+  return isDark(theme) ? between(theme.ground, theme.graphite, 0.35) : between(theme.line, theme.graphite, 0.12)
 }
 
 /** What stands for air in a section: light paper and black ink must both stand out from it, in the dark as well. */

@@ -45,7 +45,7 @@ export function pictureOf(setUp: SetUp, change: Partial<BenchPicture> = {}): Ben
     paint: (_, pixels) => pixels.fill(255),
     inkLetters: setUp.inks.map((_, ink) => String.fromCharCode(65 + ink)),
     face: 'ink',
-    theme: { ground: 0xe4dfd5, paper: 0xfbf9f4, graphite: 0x2a2927, line: 0xc6bfb2, accent: 0x0a6358 },
+    theme: { ground: 0xe4dfd5, paper: 0xfbf9f4, graphite: 0x2a2927, line: 0xc6bfb2, accent: 0x0a6358, heavy: 1 },
     words: {
       since: (seconds, unit) => `${seconds.toFixed(2)} s since unit ${unit + 1}`,
       units: setUp.inks.map(({ name }) => name),

@@ -69,7 +69,7 @@ export class BoardView extends SessionElement {
         fill: var(--line);
       }
       .spreads .scale {
-        stroke: var(--line);
+        stroke: var(--edge);
       }
       .spreads .middle {
         stroke-width: 3;

@@ -73,7 +73,12 @@ export class ClassTable extends LitElement {
         stroke: none;
       }
       .track {
-        fill: var(--line);
+        fill: var(--edge);
+      }
+      @media (pointer: coarse) {
+        th button {
+          min-height: 44px;
+        }
       }
       @media (forced-colors: active) {
         svg {

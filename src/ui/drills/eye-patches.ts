@@ -24,6 +24,11 @@ export class EyePatches extends LitElement {
       background: var(--paper);
       forced-color-adjust: none;
     }
+    /* Round both halves: nothing stands between the two colours that are compared. */
+    .pair {
+      fill: none;
+      stroke: #857e72;
+    }
     text {
       fill: #2a2927;
       font-size: 13px;
@@ -54,6 +59,7 @@ export class EyePatches extends LitElement {
         return svg`<text x=${x + pair.width / 2} y=${y - 6}>${label}</text>
           <rect x=${x} y=${y} width=${pair.width / 2} height=${pair.height} fill=${screenColour(good).hex}></rect>
           <rect x=${x + pair.width / 2} y=${y} width=${pair.width / 2} height=${pair.height} fill=${screenColour(seen).hex}></rect>
+          <rect class="pair" x=${x} y=${y} width=${pair.width} height=${pair.height}></rect>
           <text x=${x + pair.width / 4} y=${y + pair.height + 13}>${say('room.goodSheet')}</text>
           <text x=${x + (3 * pair.width) / 4} y=${y + pair.height + 13}>${say('room.thisSheet')}</text>`
       })}

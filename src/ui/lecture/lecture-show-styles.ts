@@ -63,6 +63,19 @@ export const lectureShowStyles = css`
     opacity: 0;
     pointer-events: none;
   }
+  /* Over a picture this small they would leave nothing of it: they stand below it instead, in one row. */
+  @media (max-width: 719px), (max-height: 499px) {
+    main {
+      grid-template-rows: minmax(0, 1fr) auto auto auto;
+    }
+    .controls,
+    main[data-idle] .controls:not(:focus-within) {
+      position: static;
+      min-width: 0;
+      opacity: 1;
+      pointer-events: auto;
+    }
+  }
   .told {
     margin-bottom: 8px;
     font-size: 17px;

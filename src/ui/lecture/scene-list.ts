@@ -38,7 +38,7 @@ export class SceneList extends LectureElement {
         width: 100%;
         min-height: 44px;
         padding: 4px 8px;
-        border-color: var(--line);
+        border-color: var(--edge);
         color: var(--graphite);
         font-weight: 400;
         line-height: 20px;

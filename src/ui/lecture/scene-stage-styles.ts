@@ -19,6 +19,11 @@ export const sceneStageStyles = css`
     font-size: var(--text);
     line-height: 1.2;
   }
+  @media (max-height: 499px) {
+    .scene {
+      --text: max(20px, min(2.05cqw, 3.64cqh));
+    }
+  }
   :host([small]) .scene {
     --text: min(2.05cqw, 3.64cqh);
   }

@@ -70,6 +70,25 @@ export class ShowControls extends LectureElement {
       .end {
         margin-inline-start: auto;
       }
+      @media (max-width: 719px), (max-height: 499px) {
+        .row,
+        .spots {
+          flex-wrap: nowrap;
+        }
+        .row {
+          overflow-x: auto;
+          padding: 4px;
+        }
+        .row > *,
+        .spots > * {
+          flex: none;
+        }
+        .end {
+          position: sticky;
+          inset-inline-end: 0;
+          box-shadow: 0 0 0 6px var(--ground);
+        }
+      }
       @media (pointer: coarse) {
         button,
         select {

@@ -75,4 +75,9 @@ export const lessonStyles = css`
   .main:disabled {
     background: none;
   }
+  @media (pointer: coarse) {
+    .main {
+      min-height: 44px;
+    }
+  }
 `

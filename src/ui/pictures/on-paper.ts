@@ -7,4 +7,5 @@ export const onPaper: PictureTheme = {
   graphite: 0x1c1b1a,
   line: 0xb9b2a6,
   accent: 0x1c1b1a,
+  heavy: 1,
 }

@@ -32,6 +32,7 @@ export class ColourPanel extends StripElement {
     css`
       .swatch {
         height: 64px;
+        border: 1px solid var(--edge);
         background: var(--patch);
         forced-color-adjust: none;
       }

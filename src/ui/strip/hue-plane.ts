@@ -29,7 +29,7 @@ export class HuePlane extends LitElement {
         height: auto;
       }
       .axis {
-        stroke: var(--line);
+        stroke: var(--edge);
       }
       .ring {
         fill: none;

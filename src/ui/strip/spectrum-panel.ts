@@ -60,7 +60,8 @@ export class SpectrumPanel extends StripElement {
       }
       .filter {
         fill: var(--line);
-        opacity: 0.6;
+        fill-opacity: 0.6;
+        stroke: var(--edge);
       }
       polyline,
       .key line {
