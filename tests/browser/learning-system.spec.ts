@@ -80,9 +80,38 @@ for (const standard of ['scorm-1.2', 'scorm-2004'] as const) {
     for (const [name, values] of await callsOf(page)) (again.api[name] as (...values: string[]) => string)(...values)
     expect(again.problems).toEqual([])
     expect(again.interactions()).toHaveLength(3)
+    if (standard === 'scorm-2004') await answersCutOff(page, shown, site)
     expect(said).toEqual([])
     await site.close()
   })
+}
+
+/** A learner with a name whose system stops taking anything, and has begun a new attempt the next time. */
+async function answersCutOff(page: Page, shown: FrameLocator, site: LearningSite): Promise<void> {
+  const kim = { learner_id: 'a-17', learner_name: 'Kim' }
+  await page.evaluate((cmi) => (window.name = JSON.stringify({ cmi })), kim)
+  await page.goto(`${site.address}/lms.html`)
+  const bar = shown.getByRole('region', { name: 'Learning system' })
+  await shown.getByRole('button', { name: /^Begin: .*job/i }).click()
+  await goOn(shown)
+  await expect(bar.getByRole('status')).toHaveText('Everything has arrived there.')
+  await page.evaluate(() => {
+    const { API_1484_11: api } = window as unknown as { API_1484_11: Record<string, () => string> }
+    api['Commit'] = () => 'false'
+  })
+  await shown.getByRole('radio').first().check()
+  await shown.getByRole('button', { name: 'That is my prediction' }).click()
+  await expect(bar.getByRole('status')).toContainText('Your work is kept in this browser')
+  await page.goto(`${site.address}/lms.html`)
+  await expect(bar.getByText('Answers of an earlier attempt have not arrived')).toBeVisible()
+  const download = page.waitForEvent('download')
+  await bar.getByRole('button', { name: /^Save as a result file/ }).click()
+  const result = JSON.parse(readFileSync(await (await download).path(), 'utf8')) as Record<string, unknown>
+  expect(result).toMatchObject({ learner: { name: 'Kim' }, lessons: [{ id: 'faulty-job' }] })
+  const remove = bar.getByRole('button', { name: /^Remove/ })
+  await remove.click()
+  await bar.getByRole('button', { name: 'Put it back' }).click()
+  await expect(remove).toBeVisible()
 }
 
 test('cmi5: a visit whose store goes down in mid-lesson, closed without it, is told at the next one', async ({

@@ -77,7 +77,9 @@ export class Scorm implements LearningSystem {
     }
     const objectives = this.#count('cmi.objectives._count')
     for (let at = 0; at < objectives; at++) this.#objectives.set(this.#call('get', `cmi.objectives.${at}.id`), at)
-    return Promise.resolve(opened)
+    // Some systems give one id to all who sit at a computer: the name keeps them apart as well.
+    const { who: id, learner } = opened
+    return Promise.resolve({ ...opened, who: [id, learner].filter((each) => each !== '').join(' ') })
   }
 
   send(dispatch: Dispatch): Promise<Sent> {

@@ -21,7 +21,7 @@ export type Mode = 'normal' | 'browse' | 'review'
 
 /** What the system says as a visit begins. */
 export interface Opened {
-  /** whose work this is and of what: keeps what waits for it apart from that of others */
+  /** whose work this is and of what: keeps what waits for it apart from that of others; empty where it does not say */
   readonly who: string
   /** as the system calls the learner; empty where it does not say */
   readonly learner: string

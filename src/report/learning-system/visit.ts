@@ -7,12 +7,15 @@
  */
 import type { Account } from './account.ts'
 import { accountOf } from './account.ts'
+import type { Aside } from './aside-shelf.ts'
+import { AsideShelf } from './aside-shelf.ts'
 import { happenedBetween } from './journal.ts'
 import type { Parcel } from './launch.ts'
 import type { Detail, Marks } from './suspended.ts'
 import { resumeFrom, suspend } from './suspended.ts'
 import type { Dispatch, Entry, LearningSystem, Opened, Sent } from './system.ts'
-import type { ShelfStorage, Waiting } from './waiting-shelf.ts'
+import type { ShelfStorage } from './shelf-storage.ts'
+import type { Waiting } from './waiting-shelf.ts'
 import { WaitingShelf } from './waiting-shelf.ts'
 import type { Work } from './work.ts'
 import { mergeWork, noWork } from './work.ts'
@@ -65,6 +68,7 @@ export class Visit {
   readonly #listeners = new Set<() => void>()
   #opened: Opened | null = null
   #shelf: WaitingShelf | null = null
+  #aside: AsideShelf | null = null
   #work: Work = noWork
   #account: Account
   #entries: Entry[] = []
@@ -106,9 +110,29 @@ export class Visit {
     return this.#account
   }
 
-  /** Whether the browser keeps what waits. */
+  /** Whether the browser keeps what waits, and what was set aside. */
   get keeps(): boolean {
-    return this.#shelf?.keeps ?? this.#ports.storage !== null
+    return (this.#shelf?.keeps ?? this.#ports.storage !== null) && this.#aside?.keeps !== false
+  }
+
+  /** This learner's earlier attempts that the system no longer knows, the oldest first; null until that is known. */
+  get aside(): AsideShelf | null {
+    return this.#aside
+  }
+
+  /** What was done in one of them; null where it can no longer be read. */
+  workAside({ text }: Aside): Work | null {
+    return resumeFrom(text, this.#known.lesson)?.work ?? null
+  }
+
+  removeAside(aside: Aside): void {
+    this.#aside?.remove(aside)
+    this.#become({})
+  }
+
+  putBackAside(aside: Aside): void {
+    this.#aside?.add(aside)
+    this.#become({})
   }
 
   /** How many entries the system has not confirmed. */
@@ -180,16 +204,24 @@ export class Visit {
 
   /** What waits here, before the system has answered. */
   #takeUpHere(who: string): void {
-    this.#shelf = new WaitingShelf(this.#ports.storage, `${who} ${JSON.stringify(this.#known.parcel)}`)
+    this.#shelf = this.#openShelves(who)
     const here = this.#shelf.get()
     if (here) this.#continue(here)
+  }
+
+  /** Nothing is left in the browser for a learner whom the system does not name: the next one would be taken for them. */
+  #openShelves(who: string): WaitingShelf {
+    const storage = who === '' ? null : this.#ports.storage
+    const whose = `${who} ${JSON.stringify(this.#known.parcel)}`
+    this.#aside = new AsideShelf(storage, whose, this.#ports.now())
+    return new WaitingShelf(storage, whose)
   }
 
   /** Decides between what the system handed back and what waits here; what was done meanwhile is added to it. */
   #takeUp(opened: Opened): void {
     this.#opened = opened
     const since = { work: this.#work, entries: this.#entries, isNew: this.#shelf === null }
-    this.#shelf ??= new WaitingShelf(this.#ports.storage, `${opened.who} ${JSON.stringify(this.#known.parcel)}`)
+    this.#shelf ??= this.#openShelves(opened.who)
     const here = this.#shelf.get()
     const there = opened.suspended === null ? null : resumeFrom(opened.suspended, this.#known.lesson)
     if (there && here?.attempt === there.marks.attempt) {
@@ -201,13 +233,13 @@ export class Visit {
       this.#entries = []
       if (here && !here.confirmed)
         this.#addDone(resumeFrom(here.text, this.#known.lesson)?.work ?? noWork, here.entries)
-      else if (here && here.entries.length > 0) this.#shelf.setAside(here)
+      else if (here) this.#setAside(here)
     } else if (here && (!here.confirmed || opened.suspended !== null)) {
       // Nothing of it has arrived there, or what has can no longer be read: the copy here is the better one.
       this.#continue(here)
     } else if (here) {
       // The system has begun a new attempt: what it had of the old one is its own affair.
-      if (here.entries.length > 0) this.#shelf.setAside(here)
+      this.#setAside(here)
       this.#marks = this.#newMarks()
       this.#work = noWork
       this.#entries = []
@@ -219,6 +251,11 @@ export class Visit {
       this.#dirty = true
       this.#keep()
     } else this.#become({ kind: 'looking round', nextAt: null })
+  }
+
+  /** Only what has answers that never arrived is worth it. */
+  #setAside(waiting: Waiting): void {
+    if (waiting.entries.length > 0) this.#aside?.add({ ...waiting, since: this.#ports.now() })
   }
 
   #continue({ text, entries, attempt, confirmed }: Waiting): void {

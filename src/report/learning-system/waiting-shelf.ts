@@ -3,9 +3,11 @@
  * before anything is sent and goes once all of it has arrived, so that nothing stays on a computer that others use.
  */
 import * as v from 'valibot'
+import type { ShelfStorage } from './shelf-storage.ts'
+import { jsonIn, shortOf, touched } from './shelf-storage.ts'
 import type { Entry } from './system.ts'
 
-const shelfSchema = v.object({
+export const waitingSchema = v.object({
   /** names the attempt (suspended.ts) */
   attempt: v.string(),
   /** whether the system has confirmed anything of this attempt */
@@ -14,9 +16,7 @@ const shelfSchema = v.object({
   text: v.string(),
   entries: v.array(v.custom<Entry>(isEntry)),
 })
-export type Waiting = Readonly<v.InferOutput<typeof shelfSchema>>
-
-export type ShelfStorage = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>
+export type Waiting = Readonly<v.InferOutput<typeof waitingSchema>>
 
 export class WaitingShelf {
   readonly #storage: ShelfStorage | null
@@ -29,69 +29,29 @@ export class WaitingShelf {
     this.#keeps = storage !== null
   }
 
-  /** Whether the browser has taken everything so far. */
+  /** Whether the browser has what was put here last. */
   get keeps(): boolean {
     return this.#keeps
   }
 
   get(): Waiting | null {
-    const text = this.#touch((storage) => storage.getItem(this.#key))
-    try {
-      const parsed = v.safeParse(shelfSchema, JSON.parse(text ?? 'null'))
-      return parsed.success ? parsed.output : null
-    } catch (error) {
-      if (error instanceof SyntaxError) return null
-      throw error
-    }
+    const read = touched(this.#storage, (storage) => storage.getItem(this.#key))
+    if (!read) this.#keeps = false
+    const parsed = v.safeParse(waitingSchema, jsonIn(read ? read[0] : null))
+    return parsed.success ? parsed.output : null
   }
 
   put(waiting: Waiting): void {
-    this.#touch((storage) => {
-      storage.setItem(this.#key, JSON.stringify(waiting))
-      return null
-    })
-  }
-
-  /** An attempt that the system no longer knows keeps what it had, out of the way of the new one. */
-  setAside(waiting: Waiting): void {
-    this.#touch((storage) => {
-      storage.setItem(`${this.#key} aside`, JSON.stringify(waiting))
-      return null
-    })
+    // A storage that was full may have room again.
+    this.#keeps = touched(this.#storage, (storage) => storage.setItem(this.#key, JSON.stringify(waiting))) !== null
   }
 
   clear(): void {
-    this.#touch((storage) => {
-      storage.removeItem(this.#key)
-      return null
-    })
-  }
-
-  /** A storage that is blocked or full throws. */
-  #touch<Result>(touch: (storage: ShelfStorage) => Result): Result | null {
-    if (!this.#storage) return null
-    try {
-      return touch(this.#storage)
-    } catch (error) {
-      if (!(error instanceof DOMException)) throw error
-      this.#keeps = false
-      return null
-    }
+    touched(this.#storage, (storage) => storage.removeItem(this.#key))
   }
 }
 
 function isEntry(given: unknown): boolean {
   const entry = given as Partial<Entry> | null
   return typeof entry === 'object' && typeof entry?.number === 'number' && typeof entry.id === 'string'
-}
-
-/** 32 bits (FNV-1a, Fowler, Noll and Vo) twice over, so that no name stands in the storage in plain letters. */
-function shortOf(text: string): string {
-  return [0x811c9dc5, 0x9747b28c]
-    .map((start) => {
-      let hash = start
-      for (const sign of text) hash = Math.imul(hash ^ (sign.codePointAt(0) ?? 0), 0x01000193)
-      return (hash >>> 0).toString(36)
-    })
-    .join('')
 }

@@ -5,6 +5,7 @@ import type { Session } from '../../session/session.ts'
 import { saveResultFile } from '../lessons/hand-in.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import './aside-list.ts'
 
 export class VisitBar extends LitElement {
   static override properties = {
@@ -28,6 +29,9 @@ export class VisitBar extends LitElement {
       }
       p {
         flex: 1 1 320px;
+      }
+      tack-aside-list {
+        flex: 1 1 100%;
       }
       @media print {
         :host {
@@ -53,7 +57,11 @@ export class VisitBar extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback()
-    this.#end = this.visit.subscribe(() => this.requestUpdate())
+    this.#end = this.visit.subscribe(() => {
+      this.requestUpdate()
+      // It is the same visit all along, so that the list has to be told itself.
+      this.renderRoot.querySelector<LitElement>('tack-aside-list')?.requestUpdate()
+    })
     this.#size.observe(this)
   }
 
@@ -89,6 +97,7 @@ export class VisitBar extends LitElement {
       }
       <button type="button" @click=${this.#download}>${say('system.download')}</button>
       ${this.ended ? nothing : html`<button type="button" @click=${this.#leave}>${say('system.end')}</button>`}
+      <tack-aside-list .visit=${this.visit}></tack-aside-list>
     `
   }
 

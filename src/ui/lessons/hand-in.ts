@@ -5,7 +5,7 @@ import { drillDeskOf } from '../../session/drill-desk.ts'
 import { fileNameOf } from '../../session/file.ts'
 import type { Learning } from '../../session/learning.ts'
 import { learningOf, ownKey } from '../../session/learning.ts'
-import type { LessonDone } from '../../session/make-result.ts'
+import type { Done, LessonDone } from '../../session/make-result.ts'
 import { makeResult, writeResult } from '../../session/make-result.ts'
 import { longestName } from '../../session/result-format.ts'
 import { browserStorage } from '../browser-storage.ts'
@@ -86,15 +86,25 @@ export class HandIn extends SessionElement {
 export function saveResultFile(session: Session): void {
   const learning = learningOf(session, browserStorage)
   const { name, group } = learning
-  const result = makeResult(
-    {
-      learner: { id: learning.learnerId(newId), name, group },
-      course: { title: course.title, version: courseMark() },
-      lessons: lessonsDone(learning),
-      drills: drillDeskOf(session, browserStorage, () => Date.now()).state.record,
-    },
-    Date.now(),
-  )
+  const learner = { id: learning.learnerId(newId), name, group }
+  const drills = drillDeskOf(session, browserStorage, () => Date.now()).state.record
+  save({ learner, lessons: lessonsDone(learning), drills }, Date.now())
+}
+
+/** The same of work that is not what this page has open: lessons of the course, as they stood at `at` (ms since 1970). */
+export function saveWorkAsResult(
+  id: string,
+  name: string,
+  lessons: readonly Omit<LessonDone, 'own'>[],
+  drills: Done['drills'],
+  at: number,
+): void {
+  save({ learner: { id, name }, lessons: lessons.map((each) => ({ ...each, own: false })), drills }, at)
+}
+
+function save(done: Omit<Done, 'course'>, at: number): void {
+  const result = makeResult({ ...done, course: { title: course.title, version: courseMark() } }, at)
+  const { name = '' } = done.learner
   saveText(fileNameOf(say('board.fileName', { name }), '.result.json'), 'application/json', writeResult(result))
 }
 

@@ -36,6 +36,19 @@ export const learningSystem = {
   'system.end': 'End this visit',
   'system.label': 'Learning system',
 
+  'system.aside.title':
+    '{count, plural, =0 {No earlier attempt is kept} one {Answers of an earlier attempt have not arrived} other {Answers of # earlier attempts have not arrived}}',
+  'system.aside.is':
+    'The learning system has begun a new attempt and takes no more of the old one. {where, select, browser {Your work of then is kept in this browser for {days} days} other {Your work of then is kept in this page only}}: save it as a result file for your instructor, or remove it.',
+  'system.aside.crowdedOut':
+    'The oldest, of {moment}, goes when this page is closed: no more than {most} are kept. Save it now if you need it.',
+  'system.aside.of': '{moment}: {answers, plural, one {one answer} other {# answers}} not sent',
+  'system.aside.drills': '{count, plural, one {one fault drill} other {# fault drills}}',
+  'system.aside.save': 'Save as a result file',
+  'system.aside.remove': 'Remove',
+  'system.aside.removed': 'Removed: the attempt of {moment}.',
+  'system.aside.putBack': 'Put it back',
+
   'system.pack': 'Package for a learning system',
   'system.packHow':
     'A zip file to be uploaded to a learning system. It holds this page, the lessons and drills you choose, and tells the system how far each learner has come. It is made here, and nothing is sent.',

