@@ -112,6 +112,33 @@ async function answersCutOff(page: Page, shown: FrameLocator, site: LearningSite
   await remove.click()
   await bar.getByRole('button', { name: 'Put it back' }).click()
   await expect(remove).toBeVisible()
+  await closedWhileFull(page, shown)
+}
+
+/** The browser has no room, the system does not listen: only then the page asks before it goes. */
+async function closedWhileFull(page: Page, shown: FrameLocator): Promise<void> {
+  const bar = shown.getByRole('region', { name: 'Learning system' })
+  await shown.getByRole('button', { name: /^Begin: .*job/i }).click()
+  await goOn(shown)
+  await page.evaluate(() => {
+    const { API_1484_11: api } = window as unknown as { API_1484_11: Record<string, () => string> }
+    api['Commit'] = () => 'false'
+  })
+  await page.locator('#page').evaluate((frame: HTMLIFrameElement) => {
+    const its = frame.contentWindow as unknown as { Storage: typeof Storage; DOMException: typeof DOMException }
+    its.Storage.prototype.setItem = () => {
+      throw new its.DOMException('The quota has been exceeded.', 'QuotaExceededError')
+    }
+  })
+  await shown.getByRole('radio').first().check()
+  await shown.getByRole('button', { name: 'That is my prediction' }).click()
+  await expect(bar.getByRole('status')).toContainText('Your work is kept in this page')
+  const asked = page.waitForEvent('dialog')
+  const gone = page.goto('about:blank')
+  const dialog = await asked
+  expect(dialog.type()).toBe('beforeunload')
+  await dialog.accept()
+  await gone
 }
 
 test('cmi5: a visit whose store goes down in mid-lesson, closed without it, is told at the next one', async ({

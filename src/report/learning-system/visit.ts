@@ -115,6 +115,15 @@ export class Visit {
     return (this.#shelf?.keeps ?? this.#ports.storage !== null) && this.#aside?.keeps !== false
   }
 
+  /** Whether closing the page now would lose work: the system does not have it, and the browser does not take it. */
+  get wouldLose(): boolean {
+    if (this.keeps || this.#state.kind === 'looking round') return false
+    const isAnswering = this.#state.kind === 'saved' || this.#state.kind === 'saving'
+    const isAsideHere = this.#aside?.keeps === false
+    // A bench that was played with is told as the page goes, where the system listens at all.
+    return isAsideHere || this.#entries.length > 0 || (this.#dirty && !isAnswering)
+  }
+
   /** This learner's earlier attempts that the system no longer knows, the oldest first; null until that is known. */
   get aside(): AsideShelf | null {
     return this.#aside
@@ -184,7 +193,11 @@ export class Visit {
     this.#cancel?.()
     if (!this.#opened || this.#state.kind === 'closed') return
     const isKnownToBeThere = this.#system.close(this.#dispatch())
-    if (isKnownToBeThere) this.#shelf?.clear()
+    if (isKnownToBeThere) {
+      this.#shelf?.clear()
+      this.#entries = []
+      this.#dirty = false
+    }
     this.#become({ kind: 'closed', nextAt: null })
   }
 
@@ -325,7 +338,10 @@ export class Visit {
 
   #keep(): void {
     const { text } = suspend(this.#marks, this.#work, (id) => this.#lesson(id), Infinity)
+    const before = this.keeps
     this.#shelf?.put({ attempt: this.#marks.attempt, confirmed: this.#confirmed, text, entries: this.#entries })
+    // Whoever shows where the work is kept has to know that this has changed.
+    if (this.keeps !== before) this.#become({})
   }
 
   #dispatch(): Dispatch {

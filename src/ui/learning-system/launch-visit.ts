@@ -107,6 +107,10 @@ function follow(visit: Visit, storage: VisitStorage, lessons: readonly string[])
     look()
     void visit.flush()
   })
+  addEventListener('beforeunload', (event) => {
+    look()
+    if (visit.wouldLose) event.preventDefault()
+  })
   addEventListener('online', () => void visit.flush())
   addEventListener('pagehide', () => {
     look()

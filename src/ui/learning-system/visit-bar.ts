@@ -81,7 +81,7 @@ export class VisitBar extends LitElement {
         ${say(looksRound ? 'system.hereLooking' : 'system.here')}
         <span role="status"
           >${
-            this.ended
+            this.ended && !this.visit.wouldLose
               ? say('system.state.ended')
               : state.kind === 'looking round'
                 ? nothing
