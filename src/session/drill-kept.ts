@@ -33,7 +33,7 @@ export interface KeptDrill {
   readonly finished: boolean
 }
 
-const key = 'tackstair drills at work'
+export const workKey = 'tackstair drills at work'
 
 /** Chosen: more than anybody has open at once. */
 const mostKept = 8
@@ -79,7 +79,7 @@ export function keepDrill(
   }
   const others = entries(storage).filter((each) => each.drill !== drill)
   try {
-    storage?.setItem(key, JSON.stringify([entry, ...others].slice(0, mostKept)))
+    storage?.setItem(workKey, JSON.stringify([entry, ...others].slice(0, mostKept)))
   } catch (error) {
     // Full or blocked: the record of drills says on the page that nothing is kept.
     if (!(error instanceof DOMException)) throw error
@@ -88,7 +88,7 @@ export function keepDrill(
 
 function entries(storage: RecordStorage | null): Entry[] {
   try {
-    const kept: unknown = JSON.parse(storage?.getItem(key) ?? '[]')
+    const kept: unknown = JSON.parse(storage?.getItem(workKey) ?? '[]')
     if (!Array.isArray(kept)) return []
     return kept.flatMap((each) => {
       const parsed = v.safeParse(entrySchema, each)
@@ -99,6 +99,11 @@ function entries(storage: RecordStorage | null): Entry[] {
     if (error instanceof SyntaxError || error instanceof DOMException) return []
     throw error
   }
+}
+
+/** Whether one entry as it is kept can be read back. */
+export function isReadable(kept: unknown): boolean {
+  return v.is(entrySchema, kept)
 }
 
 function causesIn(keys: readonly string[]): Cause[] {

@@ -30,12 +30,12 @@ export type DrillEntry = Readonly<v.InferOutput<typeof entrySchema>>
 
 export type RecordStorage = Pick<Storage, 'getItem' | 'setItem'>
 
-const key = 'tackstair drills'
+export const recordKey = 'tackstair drills'
 
 /** The record kept; entries that can no longer be read are left out. */
 export function readRecord(storage: RecordStorage | null): DrillEntry[] {
   try {
-    const kept: unknown = JSON.parse(storage?.getItem(key) ?? '[]')
+    const kept: unknown = JSON.parse(storage?.getItem(recordKey) ?? '[]')
     if (!Array.isArray(kept)) return []
     return kept.flatMap(readEntry)
   } catch (error) {
@@ -55,7 +55,7 @@ export function readEntry(kept: unknown): DrillEntry[] {
 export function writeRecord(storage: RecordStorage | null, entries: readonly DrillEntry[]): boolean {
   if (!storage) return false
   try {
-    storage.setItem(key, JSON.stringify(entries))
+    storage.setItem(recordKey, JSON.stringify(entries))
     return true
   } catch (error) {
     if (error instanceof DOMException) return false

@@ -76,6 +76,12 @@ export class Learning {
     return keys.map((key) => key.slice(prefix.length)).filter((key) => this.lesson(key) !== undefined)
   }
 
+  /** Keys of the lessons of which something is kept that cannot be read. */
+  get unreadable(): string[] {
+    const keys = this.#storedKeys().filter((key) => key.startsWith(prefix) && key !== writingKey)
+    return keys.map((key) => key.slice(prefix.length)).filter((key) => this.lesson(key) === undefined)
+  }
+
   /** Keeps, or forgets, several lessons at once in place of what was there. */
   takeUp(lessons: Readonly<Record<string, KeptLesson | undefined>>): void {
     for (const [key, lesson] of Object.entries(lessons)) {
@@ -206,6 +212,11 @@ const ownMark = 'own '
 /** The key of a lesson that is not of the course, which may bear the same id as one that is. */
 export function ownKey(id: string): string {
   return ownMark + id
+}
+
+/** Where the browser keeps what was done of the lesson with this key. */
+export function lessonKey(key: string): string {
+  return prefix + key
 }
 
 /** The id in the key of a lesson of one's own; null for a lesson of the course. */

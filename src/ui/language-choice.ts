@@ -5,6 +5,7 @@ import { comfort } from './comfort.ts'
 import { chooseLanguage, language } from './language.ts'
 import { say } from './say.ts'
 import { sharedStyles } from './shared-styles.ts'
+import { didNotArrive } from './did-not-arrive.ts'
 
 export class LanguageChoice extends LitElement {
   static override properties = { _missing: { state: true } }
@@ -50,7 +51,7 @@ export class LanguageChoice extends LitElement {
       comfort().choose({ language: tag })
     } catch (error) {
       // Words that do not arrive (no network) are told in the page; anything else is a fault of ours.
-      if (!(error instanceof TypeError)) throw error
+      if (!didNotArrive(error)) throw error
       this._missing = languages[tag]
       select.value = language().tag
     }

@@ -3,6 +3,7 @@ import { LitElement } from 'lit'
 import { comfort } from './comfort.ts'
 import { chooseLanguage, language, onLanguage } from './language.ts'
 import { wantedLanguage } from './wanted-language.ts'
+import { didNotArrive } from './did-not-arrive.ts'
 
 /** Opens the page in the language wanted, and from then on follows what is chosen here or in another tab. */
 export async function beginLanguage(): Promise<void> {
@@ -26,7 +27,7 @@ async function take(tag: string): Promise<void> {
   try {
     await chooseLanguage(tag)
   } catch (error) {
-    if (!(error instanceof TypeError)) throw error
+    if (!didNotArrive(error)) throw error
   }
 }
 

@@ -18,8 +18,10 @@ import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 import { keepHeard } from './sound/keep-heard.ts'
-import { beginDraft } from './tools/page-draft.ts'
+import type { PageDraft } from './tools/page-draft.ts'
+import { beginDraft, draftOf } from './tools/page-draft.ts'
 import { openView, viewNamed } from './views.ts'
+import { didNotArrive } from './did-not-arrive.ts'
 
 export class Page extends SessionElement {
   static override properties: PropertyDeclarations = {
@@ -28,6 +30,7 @@ export class Page extends SessionElement {
     failed: { state: true },
     problems: { state: true },
     firstLook: { state: true },
+    aside: { state: true },
   }
   static override styles = [
     sharedStyles,
@@ -72,8 +75,12 @@ export class Page extends SessionElement {
   /** the two inks of the first look, while they are shown instead of everything else */
   declare protected firstLook: Session | null
 
+  /** has what could not be read, until that has been seen */
+  declare protected aside: PageDraft | null
+
   #undress: (() => void) | undefined
   #unhear: (() => void) | undefined
+  #unhearAside: (() => void) | undefined
 
   constructor() {
     super()
@@ -81,6 +88,7 @@ export class Page extends SessionElement {
     this.failed = null
     this.problems = []
     this.firstLook = null
+    this.aside = null
   }
 
   override connectedCallback(): void {
@@ -101,6 +109,7 @@ export class Page extends SessionElement {
     document.removeEventListener('keydown', this.#key)
     this.#undress?.()
     this.#unhear?.()
+    this.#unhearAside?.()
   }
 
   override willUpdate(): void {
@@ -115,7 +124,9 @@ export class Page extends SessionElement {
     const { name } = viewNamed(this.session.look.view)
     return html`
       ${this.#hasHead ? this.#head(name) : html`<header><h1 class="unseen">${say('page.title')}</h1></header>`}
-      <div>${this.problems.length > 0 ? this.#notice() : nothing}</div>
+      <div>
+        ${this.problems.length > 0 ? this.#notice() : nothing}${this.aside?.aside ? this.#aside(this.aside) : nothing}
+      </div>
       ${this.#body(name)}
     `
   }
@@ -151,6 +162,13 @@ export class Page extends SessionElement {
     </div>`
   }
 
+  #aside(draft: PageDraft) {
+    return html`<div class="notice" role="alert">
+      <tack-set-aside .draft=${draft}></tack-set-aside>
+      <button type="button" @click=${() => (this.aside = null)}>${say('page.close')}</button>
+    </div>`
+  }
+
   async #open(name: ViewName): Promise<void> {
     try {
       const element = await openView(viewNamed(name))
@@ -159,7 +177,7 @@ export class Page extends SessionElement {
       this.failed = null
     } catch (error) {
       // Code that does not arrive (no network) is told in the page; anything else is a fault of ours.
-      if (!(error instanceof TypeError)) throw error
+      if (!didNotArrive(error)) throw error
       this.failed = name
     }
   }
@@ -170,7 +188,7 @@ export class Page extends SessionElement {
       await import('./first-look.ts')
       this.firstLook = twoInkSession()
     } catch (error) {
-      if (!(error instanceof TypeError)) throw error
+      if (!didNotArrive(error)) throw error
     }
   }
 
@@ -190,7 +208,7 @@ export class Page extends SessionElement {
     this.problems = problems
     if (task) this.view = null
     done.catch((error: unknown) => {
-      if (!(error instanceof TypeError)) throw error
+      if (!didNotArrive(error)) throw error
       this.problems = [...this.problems, { message: 'link.measures', values: {} }]
     })
   }
@@ -200,7 +218,7 @@ export class Page extends SessionElement {
     try {
       await openInUnits(this.session, comfort().settings.measures ?? [])
     } catch (error) {
-      if (!(error instanceof TypeError)) throw error
+      if (!didNotArrive(error)) throw error
     }
   }
 
@@ -209,6 +227,19 @@ export class Page extends SessionElement {
     const takeUp = leavesSetUp(location.hash)
     await beginDraft(this.session, takeUp)
     if (takeUp) this.#follow()
+    if (draftOf(this.session).aside) await this.#tellAside()
+  }
+
+  /** What this browser had kept and cannot be read is told at once, and stays to be had under "File". */
+  async #tellAside(): Promise<void> {
+    try {
+      await import('./tools/set-aside.ts')
+    } catch (error) {
+      if (!didNotArrive(error)) throw error
+      return
+    }
+    this.aside = draftOf(this.session)
+    this.#unhearAside = this.aside.subscribe(() => this.requestUpdate())
   }
 
   /** Undo and redo are left to the text where somebody types. */

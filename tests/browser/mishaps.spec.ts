@@ -1,8 +1,10 @@
 /** What can go wrong under a running page: graphics lost or missing, workers that die. The picture and the work come back. */
+import { readFileSync } from 'node:fs'
 import type { Locator, Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import { openBench, order } from './bench-page.ts'
 import { listenTo } from './console.ts'
+import { sticksOut } from './faults.ts'
 
 /** Called before the page opens: its graphics pass for those of a graphics card, so that WebGL is used. */
 async function withGraphicsCard(page: Page): Promise<void> {
@@ -161,4 +163,111 @@ test('a part whose code does not arrive is told of, and comes once the network i
   await expect(page.locator('tack-strip-view')).toBeVisible()
   await page.getByRole('link', { name: 'Bench' }).click()
   expect(await order(page)).toEqual(['cyan', 'black', 'magenta', 'yellow'])
+})
+
+test('a storage damaged throughout is told in a sentence, its texts can be had, and every view works', async ({
+  page,
+}) => {
+  const said = listenTo(page)
+  const names = [
+    'lesson tack',
+    'own lesson mine',
+    'lesson being written',
+    'open lesson',
+    'learner',
+    'group',
+    'learner id',
+  ]
+  const moreNames = ['drills', 'drills at work', 'draft gone', 'comfort', 'first look', 'public address']
+  const keys = [...names, ...moreNames].map((name) => `tackstair ${name}`)
+  await page.addInitScript((keys) => {
+    if (localStorage.length > 0) return
+    keys.forEach((key, at) =>
+      localStorage.setItem(key, ['{"a":[', '{"__proto__":{"x":1}}', '\u0000\ud800', '7'][at % 4]),
+    )
+    sessionStorage.setItem('tackstair tab', '{')
+    sessionStorage.setItem('tackstair lecture', '[{"')
+  }, keys)
+  await page.goto('./#view=bench')
+  const told = page.getByRole('alert')
+  await expect(told).toContainText('Some work kept in this browser (lessons or drills) cannot be read.')
+  await expect(told).toContainText('A draft was found that cannot be read')
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    told.getByRole('button', { name: 'Save its text' }).click(),
+  ])
+  expect(readFileSync(await download.path(), 'utf8')).toContain('tackstair lesson tack\n{"a":[')
+  await told.getByRole('button', { name: 'Throw it away' }).click()
+  await expect(told).toHaveCount(0)
+  for (const view of ['lessons', 'drills', 'trials', 'lecture', 'board', 'strip', 'instruments']) {
+    await page.goto(`./#view=${view}`)
+    await expect(page.locator('tack-page h1, tack-page h2').first()).toBeVisible()
+  }
+  expect(said).toEqual([])
+})
+
+test('turned, zoomed, frozen for an hour and with its clock set back, a running press goes on in the same picture', async ({
+  page,
+}) => {
+  const said = listenTo(page)
+  await page.clock.install({ time: new Date('2026-03-02T09:00:00') })
+  await openBench(page)
+  await page.getByRole('button', { name: 'Move black one unit later' }).click()
+  const transport = page.locator('tack-transport')
+  const section = page.locator('tack-section-picture')
+  const lookAtNip = async () => {
+    await page.clock.runFor(200)
+    await transport.getByText('4', { exact: true }).click()
+    await transport.getByRole('slider').press('Home')
+    await page.clock.runFor(1000)
+  }
+  await lookAtNip()
+  const before = await coarse(page, section)
+  await transport.getByRole('button', { name: 'Run', exact: true }).click()
+  const devtools = await page.context().newCDPSession(page)
+  for (const [width, height] of [
+    [768, 1366],
+    [390, 844],
+    [844, 390],
+    [683, 384],
+  ] as const) {
+    await page.setViewportSize({ width, height })
+    await page.clock.runFor(300)
+    expect(await sticksOut(page), `${width} x ${height}`).toBe(false)
+  }
+  await page.setViewportSize({ width: 1366, height: 768 })
+  await devtools.send('Page.setWebLifecycleState', { state: 'frozen' })
+  await devtools.send('Page.setWebLifecycleState', { state: 'active' })
+  await page.clock.fastForward('01:00:00')
+  await page.clock.runFor(300)
+  await page.clock.setSystemTime(new Date('2025-03-02T09:00:00'))
+  await page.clock.runFor(300)
+  await transport.getByRole('button', { name: 'Pause', exact: true }).click()
+  await page.getByText('First sheet', { exact: true }).click()
+  await lookAtNip()
+  await expect.poll(async () => difference(await coarse(page, section), before)).toBeLessThan(1)
+  expect(await order(page)).toEqual(['cyan', 'black', 'magenta', 'yellow'])
+  expect(said).toEqual([])
+})
+
+test('two tabs keep a bench each, over a reload of both, and share what a person has chosen for themselves', async ({
+  page,
+  context,
+}) => {
+  const other = await context.newPage()
+  const said = [listenTo(page), listenTo(other)]
+  await openBench(page)
+  await page.getByRole('button', { name: 'Move black one unit later' }).click()
+  await expect(page.getByText('Draft saved')).toBeVisible()
+  await openBench(other)
+  await other.getByRole('button', { name: 'Order reversed' }).click()
+  await expect(other.getByText('Draft saved')).toBeVisible()
+  await page.getByRole('button', { name: 'Move black one unit later' }).click()
+  await page.reload()
+  await other.reload()
+  await expect.poll(() => order(page)).toEqual(['cyan', 'magenta', 'black', 'yellow'])
+  await expect.poll(() => order(other)).toEqual(['yellow', 'magenta', 'cyan', 'black'])
+  await page.getByRole('combobox', { name: 'Language' }).selectOption('es')
+  await expect(other.getByRole('link', { name: 'Lecciones' })).toBeVisible()
+  expect(said).toEqual([[], []])
 })

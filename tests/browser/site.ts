@@ -57,6 +57,11 @@ export class Site {
     writeFileSync(path, after)
   }
 
+  /** Takes every file of a folder away, as a server does that holds only the newest build. */
+  empty(folder: string): void {
+    rmSync(join(this.#folder, folder), { recursive: true })
+  }
+
   async remove(): Promise<void> {
     await this.switchOff()
     rmSync(this.#folder, { recursive: true })

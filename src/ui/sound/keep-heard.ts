@@ -1,6 +1,7 @@
 /** Fetches the sound of the nip once a person has asked for it, and lets go of it when they no longer want it. */
 import type { Session } from '../../session/session.ts'
 import { comfort } from '../comfort.ts'
+import { didNotArrive } from '../did-not-arrive.ts'
 
 /** Returns what ends it. Where its code does not arrive the page stays silent, as it was. */
 export function keepHeard(session: Session): () => void {
@@ -20,7 +21,7 @@ export function keepHeard(session: Session): () => void {
       // The person may have thought better of it in the meantime.
       if (request === requests) end = hearSession(session, loudspeaker)
     } catch (error) {
-      if (!(error instanceof TypeError)) throw error
+      if (!didNotArrive(error)) throw error
       wanted = false
     }
   }

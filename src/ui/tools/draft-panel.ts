@@ -3,8 +3,8 @@ import type { PropertyDeclarations } from 'lit'
 import { LitElement, html, nothing } from 'lit'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
-import { saveText } from '../strip/save-text.ts'
 import type { PageDraft } from './page-draft.ts'
+import './set-aside.ts'
 import { toolStyles } from './tool-styles.ts'
 
 export class DraftPanel extends LitElement {
@@ -30,20 +30,8 @@ export class DraftPanel extends LitElement {
     return html`
       <h3>${say('tools.draftHead')}</h3>
       <p>${say(`tools.draftMeans.${news}`)}</p>
-      ${aside ? this.#aside(aside.text, aside.reason ?? say('tools.asideReason')) : nothing}
+      ${aside ? html`<div class="set-off"><tack-set-aside .draft=${this.draft}></tack-set-aside></div>` : nothing}
     `
-  }
-
-  #aside(text: string, reason: string) {
-    return html`<div class="set-off">
-      <p>${say('tools.aside', { reason })}</p>
-      <div class="row">
-        <button type="button" @click=${() => saveText('unreadable-draft.txt', 'text/plain', text)}>
-          ${say('tools.asideSave')}
-        </button>
-        <button type="button" @click=${() => this.draft.dropAside()}>${say('tools.asideDrop')}</button>
-      </div>
-    </div>`
   }
 }
 

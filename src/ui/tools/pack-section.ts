@@ -4,6 +4,7 @@ import '../not-loaded.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { toolStyles } from './tool-styles.ts'
+import { didNotArrive } from '../did-not-arrive.ts'
 
 export class PackSection extends LitElement {
   static override properties = { language: { attribute: false }, state: { state: true } }
@@ -46,7 +47,7 @@ export class PackSection extends LitElement {
       await import('../learning-system/pack-panel.ts')
       this.state = 'open'
     } catch (error) {
-      if (!(error instanceof TypeError)) throw error
+      if (!didNotArrive(error)) throw error
       this.state = 'failed'
     }
   }

@@ -2,40 +2,58 @@
 import type { Draft } from '../../session/draft.ts'
 import type { DraftState } from '../../session/draft-shelf.ts'
 import type { Session } from '../../session/session.ts'
-import { isVisit } from '../browser-storage.ts'
+import type * as SetAside from '../../session/set-aside.ts'
+import { isVisit, ownStorage } from '../browser-storage.ts'
+import { didNotArrive } from '../did-not-arrive.ts'
 
 export type DraftNews = DraftState | 'opening' | 'empty' | 'not loaded'
+
+/** What was kept and cannot be read: the texts, and why the draft cannot as far as that is known. */
+export interface Aside {
+  readonly draft: string | null
+  readonly work: string | null
+  readonly reason: string | null
+}
 
 export class PageDraft {
   #draft: Draft | null = null
   #news: DraftNews = 'opening'
   /** why the draft that was found cannot be read; null where none was found or it could */
   #unreadable: string | null = null
+  /** the code that looks after work that cannot be read, once it is there */
+  #work: typeof SetAside | null = null
   readonly #listeners = new Set<() => void>()
 
   get news(): DraftNews {
     return this.#news
   }
 
-  /** A draft that could not be read: its text, and why as far as that is known. */
-  get aside(): { text: string; reason: string | null } | null {
-    const text = this.#draft?.setAside ?? null
-    return text === null ? null : { text, reason: this.#unreadable }
+  get aside(): Aside | null {
+    const draft = this.#draft?.setAside ?? null
+    const storage = ownStorage()
+    const work = storage && this.#work ? this.#work.workSetAside(storage) : null
+    return draft === null && work === null ? null : { draft, work, reason: this.#unreadable }
   }
 
   dropAside(): void {
     this.#draft?.dropSetAside()
+    const storage = ownStorage()
+    if (storage) this.#work?.dropWorkSetAside(storage)
     this.#tell()
   }
 
   /** `takeUp` says whether a draft that is found goes on the bench. Call once. */
   async begin(session: Session, takeUp: boolean): Promise<void> {
     try {
-      const [{ Draft }, { keepDraft }, { draftPorts }] = await Promise.all([
+      const [work, { Draft }, { keepDraft }, { draftPorts }] = await Promise.all([
+        import('../../session/set-aside.ts'),
         import('../../session/draft.ts'),
         import('../../session/keep-draft.ts'),
         import('../draft-ports.ts'),
       ])
+      const storage = ownStorage()
+      if (storage) work.setUnreadableAside(storage)
+      this.#work = work
       const draft = new Draft(draftPorts(), (news) => this.#become(news))
       this.#draft = draft
       const { found } = await keepDraft(session, draft, { takeUp })
@@ -44,7 +62,7 @@ export class PageDraft {
       const asFound = found.kind === 'draft' && takeUp ? 'saved' : 'empty'
       this.#become(draft.state === 'not saved' ? asFound : draft.state)
     } catch (error) {
-      if (!(error instanceof TypeError)) throw error
+      if (!didNotArrive(error)) throw error
       this.#become('not loaded')
     }
   }

@@ -10,6 +10,7 @@ import { sharedStyles } from '../shared-styles.ts'
 import './draft-state.ts'
 import type { FilePanel } from './file-panel.ts'
 import { draftOf } from './page-draft.ts'
+import { didNotArrive } from '../did-not-arrive.ts'
 
 type Tool = 'share' | 'file' | 'comfort'
 
@@ -120,7 +121,7 @@ export class PageTools extends SessionElement {
       this.failed = false
     } catch (error) {
       // Code that does not arrive (no network) is told in the panel; anything else is a fault of ours.
-      if (!(error instanceof TypeError)) throw error
+      if (!didNotArrive(error)) throw error
       this.failed = true
     }
     const wasOpen = this.open !== null

@@ -32,6 +32,8 @@ export const tools = {
   'tools.draftHead': 'The draft in this browser',
   'tools.aside':
     'A draft was found that cannot be read: {reason} It was set aside and nothing of it is on the bench. You can save its text as a file and have somebody look at it.',
+  'tools.asideWork':
+    'Some work kept in this browser (lessons or drills) cannot be read. It was set aside; all that can be read is still there. You can save its text as a file and have somebody look at it.',
   'tools.asideSave': 'Save its text',
   'tools.asideDrop': 'Throw it away',
   'tools.asideReason': 'its text is damaged.',

@@ -35,6 +35,8 @@ export const tools: Translated<typeof english> = {
   'tools.draftHead': 'El borrador en este navegador',
   'tools.aside':
     'Se ha encontrado un borrador que no se puede leer: {reason} Se ha apartado y nada de él está en el banco. Puedes guardar su texto como archivo y pedir que alguien lo mire.',
+  'tools.asideWork':
+    'Parte del trabajo guardado en este navegador (lecciones o ejercicios) no se puede leer. Se ha apartado; todo lo que se puede leer sigue ahí. Puedes guardar su texto como archivo y pedir que alguien lo mire.',
   'tools.asideSave': 'Guardar su texto',
   'tools.asideDrop': 'Tirarlo',
   'tools.asideReason': 'su texto está dañado.',
