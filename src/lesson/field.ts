@@ -18,14 +18,17 @@ export function shown(value: unknown): string {
 
 /** "; did you mean plate?", where one of the names is near what was given; else nothing. */
 export function didYouMean(given: unknown, names: readonly string[]): string {
-  if (typeof given !== 'string' || given.length > longestId) return ''
+  const near = nearestTo(given, names)
+  return near === undefined ? '' : `; did you mean ${near}?`
+}
+
+export function nearestTo(given: unknown, names: readonly string[]): string | undefined {
+  if (typeof given !== 'string' || given.length > longestId) return undefined
   return names
     .map((name) => ({ name, off: distance(given.toLowerCase(), name.toLowerCase()) }))
     .filter(({ off }) => off <= Math.max(2, given.length / 3))
     .sort((a, b) => a.off - b.off)
-    .slice(0, 1)
-    .map(({ name }) => `; did you mean ${name}?`)
-    .join('')
+    .at(0)?.name
 }
 
 /** An object with these fields and no others. */

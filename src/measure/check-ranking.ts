@@ -1,7 +1,7 @@
 /** Reads a ranking task from the outside: a set-up that may also say what its orders are judged by. */
 import * as v from 'valibot'
 import { publishedAims } from '../colour/data/published-aims.ts'
-import type { Problem } from '../press/check-setup.ts'
+import type { Problem } from '../press/problem.ts'
 import { checkSetUp } from '../press/check-setup.ts'
 import { allPairs, termNames, usualWeights } from '../press/order-score.ts'
 import type { SetUp } from '../press/setup.ts'

@@ -1,8 +1,9 @@
 /** Reads a shelf from the outside: text or data of unknown origin in, a legal shelf or every problem in words out. */
 import * as v from 'valibot'
 import { paperNames } from '../physics/paper.ts'
-import type { Problem } from '../press/check-setup.ts'
 import { checkSetUp } from '../press/check-setup.ts'
+import type { Problem } from '../press/problem.ts'
+import { carried, pathOf, problem, problemFrom } from '../press/problem.ts'
 import { longestName } from '../press/ranges.ts'
 import type { Shelf, ShelfPress } from './shelf.ts'
 import { shelfKind, shelfVersion } from './shelf.ts'
@@ -22,40 +23,41 @@ const otherInks = [
 ]
 
 const name = v.pipe(
-  v.string('is no name; allowed is a text'),
+  v.string(carried('problem.shelf.text')),
   v.check(
     (text) => text.trim() !== '' && text.length <= longestName && !text.includes(' on '),
-    `is no name; allowed is a text of 1 to ${String(longestName)} characters without the word "on" standing alone`,
+    carried('problem.shelf.name', { most: longestName }),
   ),
 )
 
 function entries<const Item extends v.GenericSchema>(item: Item) {
-  const list = v.array(item, 'is no list; allowed is a list')
-  return v.pipe(list, v.maxLength(mostEntries, `holds too many entries; allowed are ${String(mostEntries)}`))
+  const list = v.array(item, carried('problem.shelf.list'))
+  return v.pipe(list, v.maxLength(mostEntries, carried('problem.shelf.tooMany', { most: mostEntries })))
 }
 
 function fields<const Entries extends v.ObjectEntries>(shape: Entries) {
-  const known = Object.keys(shape).join(', ')
+  const allowed = Object.keys(shape).join(', ')
   return v.strictObject(shape, (issue) =>
     issue.expected === 'never'
-      ? `not known here; allowed are ${known}`
+      ? carried('problem.shelf.unknown', { allowed })
       : issue.path
-        ? 'is missing'
-        : `is no object; allowed is one with ${known}`,
+        ? carried('problem.shelf.missing')
+        : carried('problem.shelf.object', { allowed }),
   )
 }
 
-const finite = v.pipe(v.number('is no number'), v.finite('is no number'))
+function oneOf<const Names extends readonly string[]>(names: Names) {
+  return v.picklist(names, carried('problem.shelf.choice', { allowed: names.join(', ') }))
+}
+
+const finite = v.pipe(v.number(carried('problem.shelf.number')), v.finite(carried('problem.shelf.number')))
 const fitSchema = fields({
-  status: v.picklist(['E', 'T'], 'is no status; allowed are E and T'),
+  status: oneOf(['E', 'T']),
   readings: finite,
   deviation: finite,
   values: entries(
     fields({
-      kind: v.picklist(
-        ['film', 'tack', 'dampening', 'settingGain', 'evenness'],
-        'is nothing that is fitted; allowed are film, tack, dampening, settingGain, evenness',
-      ),
+      kind: oneOf(['film', 'tack', 'dampening', 'settingGain', 'evenness']),
       ink: v.nullable(name),
       value: finite,
       standardError: finite,
@@ -63,18 +65,18 @@ const fitSchema = fields({
   ),
 })
 
-const part = v.looseObject({ name }, 'is no object; allowed is one with a name')
+const part = v.looseObject({ name }, carried('problem.shelf.object', { allowed: 'name' }))
 const shelfSchema = fields({
-  kind: v.literal(shelfKind, `is no shelf; allowed is "${shelfKind}"`),
-  version: v.literal(shelfVersion, `is not a version this program reads; allowed is ${String(shelfVersion)}`),
+  kind: v.literal(shelfKind, carried('problem.shelf.kind', { allowed: shelfKind })),
+  version: v.literal(shelfVersion, carried('problem.shelf.version', { allowed: shelfVersion })),
   inks: entries(part),
   papers: entries(part),
   presses: entries(
     fields({
       name,
-      press: v.looseObject({}, 'is no object; allowed is a press'),
+      press: v.looseObject({}, carried('problem.shelf.object', { allowed: 'kind, speed' })),
       paper: v.exactOptional(part),
-      inks: v.exactOptional(v.array(part, 'is no list; allowed is a list of inks')),
+      inks: v.exactOptional(v.array(part, carried('problem.shelf.list'))),
       fit: v.exactOptional(fitSchema),
     }),
   ),
@@ -83,13 +85,13 @@ type Outline = v.InferOutput<typeof shelfSchema>
 
 /** The shelf in the text of a file. Never throws. */
 export function readShelf(text: string): CheckedShelf {
-  const problem = (message: string): CheckedShelf => ({ problems: [{ path: '', message }] })
-  if (text.length > largestFile)
-    return problem(`is larger than ${String(largestFile / 1_000_000)} MB; a shelf is far smaller`)
+  if (text.length > largestFile) {
+    return { problems: [problem('', 'problem.shelf.tooLarge', { most: largestFile / 1_000_000 })] }
+  }
   try {
     return checkShelf(JSON.parse(text))
   } catch (error) {
-    if (error instanceof SyntaxError) return problem('is not JSON; allowed is the file of a shelf as it was saved')
+    if (error instanceof SyntaxError) return { problems: [problem('', 'problem.shelf.json')] }
     throw error
   }
 }
@@ -97,7 +99,7 @@ export function readShelf(text: string): CheckedShelf {
 /** Checks data that may be anything at all. */
 export function checkShelf(input: unknown): CheckedShelf {
   const result = v.safeParse(shelfSchema, input)
-  if (!result.success) return { problems: result.issues.map(({ path, message }) => ({ path: pathOf(path), message })) }
+  if (!result.success) return { problems: result.issues.map(({ path, message }) => problemFrom(pathOf(path), message)) }
   const outline = result.output
   const problems = [
     ...outline.inks.flatMap((ink, i) => problemsOf({ inks: [ink, otherInks[0]] }, 'inks[0]', `inks[${String(i)}]`)),
@@ -120,9 +122,7 @@ export function checkShelf(input: unknown): CheckedShelf {
 
 function paperProblems(paper: Outline['papers'][number], path: string): Problem[] {
   if (paperNames.some((own) => own === paper.name)) {
-    return [
-      { path: `${path}.name`, message: `"${paper.name}" is a paper as supplied; an own paper needs another name` },
-    ]
+    return [problem(`${path}.name`, 'problem.shelf.supplied', { name: paper.name })]
   }
   return problemsOf({ inks: otherInks, paper }, 'paper', path)
 }
@@ -139,27 +139,14 @@ function pressProblems({ press, paper, inks }: Outline['presses'][number], path:
 function problemsOf(setUp: object, part: string, path: string): Problem[] {
   const checked = checkSetUp(setUp)
   if ('setUp' in checked) return []
-  return checked.problems.map((problem) => ({ ...problem, path: problem.path.replace(part, path) }))
+  return checked.problems.map((found) => ({ ...found, path: found.path.replace(part, path) }))
 }
 
 function namedTwice(list: readonly { name: string }[], path: string): Problem[] {
   const key = (text: string) => text.trim().toLowerCase()
   return list.flatMap((entry, i) =>
     list.findIndex((other) => key(other.name) === key(entry.name)) < i
-      ? [
-          {
-            path: `${path}[${String(i)}].name`,
-            message: `"${entry.name}" is on the shelf already; every entry needs a name of its own`,
-          },
-        ]
+      ? [problem(`${path}[${String(i)}].name`, 'problem.shelf.twice', { name: entry.name })]
       : [],
   )
-}
-
-/** papers[2].name */
-function pathOf(path: readonly { key: unknown }[] | undefined): string {
-  return (path ?? [])
-    .map(({ key }) => (typeof key === 'number' ? `[${String(key)}]` : `.${String(key)}`))
-    .join('')
-    .replace(/^\./, '')
 }

@@ -1,5 +1,5 @@
 /** What is done with a shelf: entries put on it and taken off, and a press from it set up. Names differ by more than capitals. */
-import type { Problem } from '../press/check-setup.ts'
+import type { Problem } from '../press/problem.ts'
 import { checkSetUp } from '../press/check-setup.ts'
 import type { SetUp } from '../press/setup.ts'
 import type { Shelf, ShelfPress } from './shelf.ts'

@@ -1,7 +1,8 @@
 /** Reads the events of a run from the outside: a list of unknown origin in, events or every problem in words out. */
 import * as v from 'valibot'
-import type { Problem } from './check-setup.ts'
-import { allowed, ranges } from './ranges.ts'
+import type { Problem } from './problem.ts'
+import { carried, pathOf, problem, problemFrom } from './problem.ts'
+import { rangeSaid, ranges } from './ranges.ts'
 import type { RunEvent } from './run-events.ts'
 import type { SetUp } from './setup.ts'
 
@@ -13,7 +14,7 @@ type Changeable = 'tack' | 'film' | 'temperature' | 'dampening'
 
 function number(name: Changeable | 'sheet') {
   const { least, most } = ranges[name]
-  const message = `is not allowed; allowed are ${allowed(name)}`
+  const message = carried('problem.event.number', rangeSaid(name))
   return v.pipe(
     v.number(message),
     v.check((value) => value >= least && value <= most && (name !== 'sheet' || Number.isInteger(value)), message),
@@ -21,9 +22,9 @@ function number(name: Changeable | 'sheet') {
 }
 
 const eventSchema = v.strictObject({
-  kind: v.picklist(kinds, `is no event; allowed are ${kinds.join(', ')}`),
+  kind: v.picklist(kinds, carried('problem.event.kind', { allowed: kinds.join(', ') })),
   sheet: number('sheet'),
-  ink: v.exactOptional(v.string('is no name of an ink')),
+  ink: v.exactOptional(v.string(carried('problem.event.name'))),
   tack: v.exactOptional(number('tack')),
   film: v.exactOptional(number('film')),
   temperature: v.exactOptional(number('temperature')),
@@ -31,8 +32,8 @@ const eventSchema = v.strictObject({
 })
 
 const eventsSchema = v.pipe(
-  v.array(eventSchema, 'is not allowed; allowed is a list of events'),
-  v.maxLength(mostEvents, `holds too many events; allowed are up to ${mostEvents}`),
+  v.array(eventSchema, carried('problem.event.list')),
+  v.maxLength(mostEvents, carried('problem.event.tooMany', { most: mostEvents })),
 )
 
 /**
@@ -43,10 +44,10 @@ export function checkEvents(input: unknown, setUp: SetUp): { events: RunEvent[] 
   const result = v.safeParse(eventsSchema, input)
   if (!result.success) {
     return {
-      problems: result.issues.map(({ path = [], message }) => ({
-        path: ['events', ...path.map(({ key }) => (typeof key === 'number' ? `[${key}]` : `.${String(key)}`))].join(''),
-        message: message.startsWith('Invalid') ? 'is missing, or not known here' : message,
-      })),
+      problems: result.issues.map(({ path = [], message }) => {
+        const at = pathOf([{ key: 'events' }, ...path])
+        return message.startsWith('Invalid') ? problem(at, 'problem.event.field') : problemFrom(at, message)
+      }),
     }
   }
   const problems: Problem[] = []
@@ -55,13 +56,10 @@ export function checkEvents(input: unknown, setUp: SetUp): { events: RunEvent[] 
     if (kind === 'stop') return { kind, sheet }
     const unit = setUp.inks.findIndex(({ name }) => name === ink)
     const names = setUp.inks.map(({ name }) => name).join(', ')
-    if (unit < 0) problems.push({ path: `events[${index}].ink`, message: `is no loaded ink; loaded are ${names}` })
+    if (unit < 0) problems.push(problem(`events[${index}].ink`, 'problem.event.ink', { allowed: names }))
     if (kind === 'wash-up') return { kind, sheet, unit }
     if (Object.keys(changed).length === 0) {
-      problems.push({
-        path: `events[${index}]`,
-        message: 'changes nothing; state tack, film, temperature or dampening',
-      })
+      problems.push(problem(`events[${index}]`, 'problem.event.nothing'))
     }
     return { kind, sheet, unit, ink: changed }
   })

@@ -6,50 +6,34 @@ import { closest } from 'fastest-levenshtein'
 import * as v from 'valibot'
 import type { Paper, PaperName } from '../physics/paper.ts'
 import { paperNames, papers } from '../physics/paper.ts'
+import type { Problem } from './problem.ts'
+import { carried, given, pathOf, problemFrom } from './problem.ts'
 import { intervalAt, usualCoverage, usualFilm, usualPress } from './presets.ts'
 import type { RangeName } from './ranges.ts'
-import { allowed, inkCount, longestName, ranges } from './ranges.ts'
+import { inkCount, longestName, rangeSaid, ranges } from './ranges.ts'
 import type { Ink, Lab, Press, SetUp } from './setup.ts'
-
-export interface Problem {
-  /** where, such as inks[2].tack; empty for the whole */
-  path: string
-  /** what is wrong and what is allowed */
-  message: string
-}
 
 export type Checked = { setUp: SetUp } | { problems: Problem[] }
 
-/** What was given, shortly and safely, for a message. */
-function shown(value: unknown): string {
-  if (value === undefined) return 'nothing'
-  if (value === null) return 'null'
-  if (Array.isArray(value)) return 'a list'
-  if (typeof value === 'number' || typeof value === 'boolean' || typeof value === 'bigint') return String(value)
-  if (typeof value !== 'string') return typeof value === 'symbol' ? 'a symbol' : 'an object'
-  const text = JSON.stringify(value)
-  return text.length > 60 ? `${text.slice(0, 57)}..."` : text
-}
+type Refusal = Readonly<{ input: unknown }>
 
 function number(name: RangeName) {
   const { least, most, ...range } = ranges[name]
-  const message = ({ input }: { input: unknown }) => `${shown(input)} is not allowed; allowed are ${allowed(name)}`
+  const message = ({ input }: Refusal) => carried('problem.number', { given: given(input), ...rangeSaid(name) })
   const inRange = (value: number) => value >= least && value <= most && (!('whole' in range) || Number.isInteger(value))
   return v.pipe(v.number(message), v.check(inRange, message))
 }
 
-const flag = v.boolean(({ input }) => `${shown(input)} is not allowed; allowed are true and false`)
+const flag = v.boolean(({ input }) => carried('problem.flag', { given: given(input) }))
 
-function oneOf<const Names extends readonly string[]>(names: Names, what: string) {
+function oneOf<const Names extends readonly string[]>(names: Names, what: 'paper' | 'kind') {
   return v.picklist(names, ({ input }) => {
-    const near =
-      typeof input === 'string' && input.length <= longestName ? `; did you mean ${closest(input, [...names])}?` : ''
-    return `${shown(input)} is no ${what}; allowed are ${names.join(', ')}${near}`
+    const near = typeof input === 'string' && input.length <= longestName ? closest(input, [...names]) : 'none'
+    return carried('problem.choice', { given: given(input), what, allowed: names.join(', '), near })
   })
 }
 
-const nameMessage = ({ input }: { input: unknown }) =>
-  `${shown(input)} is no name; allowed is a text of 1 to ${String(longestName)} characters on one line, without the word "on" standing alone`
+const nameMessage = ({ input }: Refusal) => carried('problem.name', { given: given(input), most: longestName })
 
 const name = v.pipe(
   v.string(nameMessage),
@@ -72,30 +56,26 @@ const isLab = (value: unknown) =>
 
 const colour = v.custom<string | Lab>(
   (input) => (typeof input === 'string' ? /^#[0-9a-f]{6}$/i.test(input) : isLab(input)),
-  ({ input }) =>
-    `${shown(input)} is no colour; allowed are "#rrggbb" and [L, a, b] with L from 0 to 100, a and b from -150 to 150`,
+  ({ input }) => carried('problem.colour', { given: given(input) }),
 )
 
 /** An object with these fields and no others; a field that is not known is named, with the nearest that is. */
 function fields<const Entries extends v.ObjectEntries>(what: string, entries: Entries) {
   const known = Object.keys(entries)
+  const allowed = known.join(', ')
   const isObject = (input: unknown) => typeof input === 'object' && input !== null && !Array.isArray(input)
   return v.pipe(
-    v.custom<object>(
-      isObject,
-      ({ input }) => `${shown(input)} is not allowed; ${what} is an object with ${known.join(', ')}`,
-    ),
+    v.custom<object>(isObject, ({ input }) => carried('problem.object', { given: given(input), what, allowed })),
     v.strictObject(entries, (issue) => {
-      if (issue.expected !== 'never') return `is missing; ${what} needs it`
-      const near = issue.path?.[0]?.key
-      const hint =
-        typeof near === 'string' && near.length <= longestName ? ` (did you mean ${closest(near, known)}?)` : ''
-      return `not known here${hint}; allowed are ${known.join(', ')}`
+      if (issue.expected !== 'never') return carried('problem.missing', { what })
+      const key = issue.path?.[0]?.key
+      const near = typeof key === 'string' && key.length <= longestName ? closest(key, known) : 'none'
+      return carried('problem.unknown', { near, allowed })
     }),
   )
 }
 
-const inkSchema = fields('an ink', {
+const inkSchema = fields('ink', {
   name,
   tack: number('tack'),
   film: v.optional(number('film'), usualFilm),
@@ -107,7 +87,7 @@ const inkSchema = fields('an ink', {
   dryBefore: v.exactOptional(flag),
 })
 
-const paperSchema = fields('a paper', {
+const paperSchema = fields('paper', {
   base: v.optional(oneOf(paperNames, 'paper'), 'coated'),
   name: v.exactOptional(name),
   surfaceStrength: v.exactOptional(number('surfaceStrength')),
@@ -121,8 +101,8 @@ const paperSchema = fields('a paper', {
   wetLoss: v.exactOptional(number('wetLoss')),
 })
 
-const pressSchema = fields('a press', {
-  kind: v.optional(oneOf(['sheet-fed', 'web'], 'kind of press'), 'sheet-fed'),
+const pressSchema = fields('press', {
+  kind: v.optional(oneOf(['sheet-fed', 'web'], 'kind'), 'sheet-fed'),
   speed: v.exactOptional(number('speed')),
   interval: v.exactOptional(number('interval')),
   temperature: v.exactOptional(number('temperature')),
@@ -132,20 +112,17 @@ const pressSchema = fields('a press', {
 
 const readingSchema = v.lazy((input) =>
   typeof input === 'object' && input !== null
-    ? fields('a reading', { sheet: number('sheet') })
-    : v.picklist(
-        ['first', 'settled'],
-        ({ input }) =>
-          `${shown(input)} is no reading; allowed are "first", "settled" and {"sheet": N}, N ${allowed('sheet')}`,
+    ? fields('reading', { sheet: number('sheet') })
+    : v.picklist(['first', 'settled'], ({ input }) =>
+        carried('problem.reading', { given: given(input), ...rangeSaid('sheet') }),
       ),
 )
 
 const inksSchema = v.pipe(
-  v.array(v.unknown(), ({ input }) => `${shown(input)} is not allowed; allowed is a list of inks in unit order`),
+  v.array(v.unknown(), ({ input }) => carried('problem.inks', { given: given(input) })),
   v.check(
     (inks) => inks.length >= inkCount.least && inks.length <= inkCount.most,
-    ({ input }) =>
-      `${input.length === 1 ? '1 ink is' : `${String(input.length)} inks are`} not allowed; allowed are ${String(inkCount.least)} to ${String(inkCount.most)}`,
+    ({ input }) => carried('problem.inkCount', { count: input.length, ...inkCount }),
   ),
   v.array(inkSchema),
   v.rawCheck(({ dataset, addIssue }) => {
@@ -156,7 +133,7 @@ const inksSchema = v.pipe(
       const key = ink.name.toLowerCase()
       if (seen.has(key)) {
         addIssue({
-          message: `${shown(ink.name)} is already loaded; every ink needs a name of its own`,
+          message: carried('problem.loadedAlready', { given: given(ink.name) }),
           path: [
             { type: 'array', origin: 'value', input: inks, key: index, value: ink },
             { type: 'object', origin: 'value', input: { ...ink }, key: 'name', value: ink.name },
@@ -168,7 +145,7 @@ const inksSchema = v.pipe(
   }),
 )
 
-const setUpSchema = fields('a set-up', {
+const setUpSchema = fields('set-up', {
   inks: inksSchema,
   paper: v.optional(
     v.lazy((input) => (typeof input === 'object' && input !== null ? paperSchema : oneOf(paperNames, 'paper'))),
@@ -183,18 +160,10 @@ const setUpSchema = fields('a set-up', {
 export function checkSetUp(input: unknown): Checked {
   const result = v.safeParse(setUpSchema, input)
   if (!result.success) {
-    return { problems: result.issues.map((issue) => ({ path: pathOf(issue.path), message: issue.message })) }
+    return { problems: result.issues.map(({ path, message }) => problemFrom(pathOf(path), message)) }
   }
   const { inks, paper, press, reading, seed } = result.output
   return { setUp: { inks: inks satisfies Ink[], paper: paperOf(paper), press: pressOf(press), reading, seed } }
-}
-
-/** inks[2].tack */
-function pathOf(path: readonly { key: unknown }[] | undefined): string {
-  return (path ?? [])
-    .map(({ key }) => (typeof key === 'number' ? `[${String(key)}]` : `.${String(key)}`))
-    .join('')
-    .replace(/^\./, '')
 }
 
 function paperOf(given: PaperName | v.InferOutput<typeof paperSchema>): Paper {

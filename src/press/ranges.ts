@@ -41,6 +41,12 @@ export const inkCount = { least: 2, most: 8 }
 /** Characters in a name. */
 export const longestName = 40
 
+/** A range as the values of a message. */
+export function rangeSaid(name: RangeName): Record<'whole' | 'unit', string> & Record<'least' | 'most', number> {
+  const { least, most, unit, whole }: Range = ranges[name]
+  return { least, most, unit: unit ?? 'none', whole: whole ? 'yes' : 'no' }
+}
+
 /** "2 to 40 tack units", for messages. */
 export function allowed(name: RangeName): string {
   const range: Range = ranges[name]

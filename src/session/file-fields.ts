@@ -5,8 +5,9 @@ import { flag, id, listOf as all, oneOf, wholeNumber } from '../lesson/field.ts'
 import { language } from '../lesson/language.ts'
 import { checkShelf } from '../measure/check-shelf.ts'
 import { sheetColumns } from '../measure/sheet-row.ts'
-import type { Problem } from '../press/check-setup.ts'
 import { checkSetUp } from '../press/check-setup.ts'
+import type { Problem } from '../press/problem.ts'
+import { carried, problem } from '../press/problem.ts'
 import { inkCount, ranges } from '../press/ranges.ts'
 import type { ReadField } from './read-fields.ts'
 import { bySchema, fieldsOf, listOf } from './read-fields.ts'
@@ -47,13 +48,18 @@ function within(path: string, problems: readonly Problem[]): Problem[] {
 }
 
 function textUpTo(length: number) {
-  return bySchema(v.pipe(v.string('is no text'), v.maxLength(length, `is longer than ${length} characters`)))
+  return bySchema(
+    v.pipe(
+      v.string(carried('problem.file.text')),
+      v.maxLength(length, carried('problem.file.longText', { most: length })),
+    ),
+  )
 }
 
 const unit = wholeNumber('unit (the first is 0)', 0, inkCount.most - 1)
 const measures = all(oneOf('unit of measure', Object.values(unitNames).flat()), 'units of measure', 0, 12)
 
-const view: ReadField<ViewState> = fieldsOf('a view', {
+const view: ReadField<ViewState> = fieldsOf('view', {
   view: bySchema(oneOf('view', viewNames)),
   patch: bySchema(all(unit, 'units', 0, inkCount.most)),
   unit: bySchema(unit),
@@ -63,7 +69,7 @@ const view: ReadField<ViewState> = fieldsOf('a view', {
   drill: bySchema(
     v.strictObject(
       { level: oneOf('level', levels), seed: wholeNumber('seed', ranges.seed.least, ranges.seed.most) },
-      'is no drill; allowed is one with level and seed',
+      carried('problem.file.drill'),
     ),
   ),
   scene: bySchema(wholeNumber('scene (the first is 0)', 0, mostScenes - 1)),
@@ -73,7 +79,7 @@ const view: ReadField<ViewState> = fieldsOf('a view', {
 const named = { name: textUpTo(longest.name), note: textUpTo(longest.note), setUp }
 
 const words = textUpTo(longest.name)
-const sceneFields = fieldsOf('a scene', {
+const sceneFields = fieldsOf('scene', {
   ...named,
   view,
   picture: bySchema(oneOf('picture', scenePictures)),
@@ -81,17 +87,17 @@ const sceneFields = fieldsOf('a scene', {
     v.strictObject(
       {
         of: oneOf('reading', sceneReadings),
-        ink: v.exactOptional(v.string('is no text')),
-        below: v.exactOptional(v.string('is no text')),
+        ink: v.exactOptional(v.string(carried('problem.file.text'))),
+        below: v.exactOptional(v.string(carried('problem.file.text'))),
       },
-      'is no number of a scene; allowed is one with of, ink and below',
+      carried('problem.file.sceneNumber'),
     ),
   ),
   plays: bySchema(flag),
   waits: bySchema(flag),
   question: words,
   caption: words,
-  beside: fieldsOf('a second set-up', { setUp, caption: words }),
+  beside: fieldsOf('second', { setUp, caption: words }),
 })
 
 const scene: ReadField<Scene> = (input, path, problems) => {
@@ -102,11 +108,8 @@ const scene: ReadField<Scene> = (input, path, problems) => {
   return setUp && { name, note, setUp, view: seen, ...rest, ...second }
 }
 
-const row = fieldsOf(
-  'a row of readings',
-  Object.fromEntries(sheetColumns.map((column) => [column, textUpTo(longest.cell)] as const)),
-)
-const trialFields = fieldsOf('a trial', {
+const row = fieldsOf('row', Object.fromEntries(sheetColumns.map((column) => [column, textUpTo(longest.cell)] as const)))
+const trialFields = fieldsOf('trial', {
   ...named,
   prediction: textUpTo(longest.note),
   readings: listOf('rows', most.readings, row),
@@ -120,18 +123,18 @@ const trial: ReadField<Trial> = (input, path, problems) => {
 /** What is wrong with a set-up that is there has been told already. */
 function tellMissing(input: unknown, path: string, problems: Problem[]): void {
   if (typeof input === 'object' && input !== null && !Object.hasOwn(input, 'setUp')) {
-    problems.push({ path: `${path}.setUp`, message: 'is missing; it cannot be shown without its set-up' })
+    problems.push(problem(`${path}.setUp`, 'problem.file.noSetUp'))
   }
 }
 
-const readingsFields = fieldsOf('a file of readings', { name: textUpTo(longest.name), text: textUpTo(longest.file) })
+const readingsFields = fieldsOf('readings', { name: textUpTo(longest.name), text: textUpTo(longest.file) })
 const readingsFile: ReadField<NonNullable<Saved['readingsFile']>> = (input, path, problems) => {
   if (input === null) return undefined
   const { name = '', text } = readingsFields(input, path, problems) ?? {}
   return text === undefined ? undefined : { name, text }
 }
 
-const settings: ReadField<Settings> = fieldsOf('the settings', {
+const settings: ReadField<Settings> = fieldsOf('settings', {
   theme: bySchema(oneOf('theme', themes)),
   measures: bySchema(measures),
   motion: bySchema(oneOf('motion', motions)),
@@ -144,15 +147,12 @@ const deepestProgress = 20
 
 const progress: ReadField<KeptProgress> = bySchema(
   v.pipe(
-    v.looseObject({ lesson: id }, 'is no progress; allowed is one with a lesson'),
-    v.check(
-      (kept) => isPlain(kept, deepestProgress),
-      `is no progress; allowed are up to ${deepestProgress} levels, and numbers that JSON can write`,
-    ),
+    v.looseObject({ lesson: id }, carried('problem.file.progress')),
+    v.check((kept) => isPlain(kept, deepestProgress), carried('problem.file.deep', { most: deepestProgress })),
   ),
 )
 
-const file = fieldsOf('a file', {
+const file = fieldsOf('file', {
   setUp,
   view,
   scenes: listOf('scenes', most.scenes, scene),

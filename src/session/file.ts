@@ -17,9 +17,9 @@
  */
 import { checkShelf } from '../measure/check-shelf.ts'
 import { shelfKind } from '../measure/shelf.ts'
-import { shown } from '../lesson/field.ts'
-import type { Problem } from '../press/check-setup.ts'
 import { checkSetUp } from '../press/check-setup.ts'
+import type { Problem, ProblemSaid } from '../press/problem.ts'
+import { given, problem } from '../press/problem.ts'
 import { readSaved } from './file-fields.ts'
 import type { Json, Steps } from './migrate.ts'
 import { migrate } from './migrate.ts'
@@ -78,36 +78,35 @@ function writeScene({ setUp, beside, ...rest }: Scene) {
 /** Reads the text of a file of unknown origin. Never throws. */
 export function readFile(text: string): Opened {
   if (text.length > largestFile) {
-    return refuse(`The file has ${text.length} characters; allowed are ${largestFile}.`)
+    return refuse('problem.file.tooLong', { count: text.length, most: largestFile })
   }
   let data: unknown
   try {
     data = JSON.parse(text.replace(/^\ufeff/, ''))
   } catch (error) {
     if (!(error instanceof SyntaxError)) throw error
-    return refuse('The file is not JSON; allowed is a file that was saved by this program.')
+    return refuse('problem.file.json')
   }
   return readData(data)
 }
 
 function readData(data: unknown): Opened {
-  if (!isObject(data)) return refuse('The file holds no object; allowed is a file that was saved by this program.')
+  if (!isObject(data)) return refuse('problem.file.noObject')
   if (data['kind'] === shelfKind) return ofShelf(data)
   if (data['format'] === undefined && data['inks'] !== undefined) return ofSetUp(data)
   if (data['format'] !== fileFormat) {
-    return refuse(`${shown(data['format'])} is no format of this program; allowed is "${fileFormat}".`, 'format')
+    return refuse('problem.file.format', { given: given(data['format']), allowed: fileFormat }, 'format')
   }
   const { version } = data
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 0) {
-    return refuse(`${shown(version)} is no version; allowed are whole numbers up to ${fileVersion}.`, 'version')
+    return refuse('problem.file.version', { given: given(version), most: fileVersion }, 'version')
   }
   if (version > fileVersion) {
-    const message = `The file is of version ${version}, made by a newer version of this program; this one reads files up to version ${fileVersion}.`
-    return refuse(message, 'version')
+    return refuse('problem.file.newer', { version, most: fileVersion }, 'version')
   }
   const present = migrate(data, version, fileVersion, steps)
   if (!present) {
-    return refuse(`There has been no version ${version} of this file; allowed is ${fileVersion}.`, 'version')
+    return refuse('problem.file.neverWas', { version, most: fileVersion }, 'version')
   }
   const problems: Problem[] = []
   return { saved: readSaved(withoutHead(present), problems), problems }
@@ -129,8 +128,8 @@ function withoutHead(data: Json): Json {
   return Object.fromEntries(Object.entries(data).filter(([field]) => field !== 'format' && field !== 'version'))
 }
 
-function refuse(message: string, path = ''): Opened {
-  return { refused: { path, message } }
+function refuse(message: ProblemSaid['message'], values: ProblemSaid['values'] = {}, path = ''): Opened {
+  return { refused: problem(path, message, values) }
 }
 
 function isObject(data: unknown): data is Json {

@@ -3,8 +3,9 @@
  * named and left out, and so is each that is not known.
  */
 import * as v from 'valibot'
-import { didYouMean, shown } from '../lesson/field.ts'
-import type { Problem } from '../press/check-setup.ts'
+import { nearestTo } from '../lesson/field.ts'
+import type { Problem } from '../press/problem.ts'
+import { given, problem, problemFrom } from '../press/problem.ts'
 
 /** Reads one field from anything at all; undefined, and the reason told, where it cannot be. */
 export type ReadField<Value> = (input: unknown, path: string, problems: Problem[]) => Value | undefined
@@ -14,9 +15,10 @@ type Read<Fields extends Readers> = { [Field in keyof Fields]?: NonNullable<Retu
 
 export function fieldsOf<Fields extends Readers>(what: string, readers: Fields): ReadField<Read<Fields>> {
   const known = Object.keys(readers)
+  const allowed = known.join(', ')
   return (input, path, problems) => {
     if (typeof input !== 'object' || input === null || Array.isArray(input)) {
-      problems.push({ path, message: `${shown(input)} is not allowed; ${what} has the fields ${known.join(', ')}` })
+      problems.push(problem(path, 'problem.file.object', { given: given(input), what, allowed }))
       return undefined
     }
     const fields = Object.entries(input).flatMap(([field, value]: [string, unknown]) => {
@@ -24,8 +26,9 @@ export function fieldsOf<Fields extends Readers>(what: string, readers: Fields):
         const result = readers[field](value, join(path, field), problems)
         return result === undefined ? [] : [[field, result] as const]
       }
-      const message = `${shown(field)} is no field of ${what} and is left out; allowed are ${known.join(', ')}${didYouMean(field, known)}`
-      problems.push({ path: join(path, field.slice(0, longestShown)), message })
+      const near = nearestTo(field, known) ?? 'none'
+      const at = join(path, field.slice(0, longestShown))
+      problems.push(problem(at, 'problem.file.field', { given: given(field), what, allowed, near }))
       return []
     })
     return Object.fromEntries(fields) as Read<Fields>
@@ -40,7 +43,7 @@ export function bySchema<Value>(schema: v.GenericSchema<unknown, Value>): ReadFi
   return (input, path, problems) => {
     const result = v.safeParse(schema, input)
     if (result.success) return result.output
-    problems.push(...result.issues.map(({ path: at, message }) => ({ path: pathOf(path, at), message })))
+    problems.push(...result.issues.map(({ path: at, message }) => problemFrom(pathOf(path, at), message)))
     return undefined
   }
 }
@@ -49,12 +52,11 @@ export function bySchema<Value>(schema: v.GenericSchema<unknown, Value>): ReadFi
 export function listOf<Item>(what: string, most: number, read: ReadField<Item>): ReadField<Item[]> {
   return (input, path, problems) => {
     if (!Array.isArray(input)) {
-      problems.push({ path, message: `${shown(input)} is not allowed; allowed is a list of ${what}` })
+      problems.push(problem(path, 'problem.file.list', { given: given(input), what }))
       return undefined
     }
     if (input.length > most) {
-      const message = `${input.length} ${what} are too many; allowed are ${most}, and those after them are left out`
-      problems.push({ path, message })
+      problems.push(problem(path, 'problem.file.tooMany', { count: input.length, what, most }))
     }
     return input.slice(0, most).flatMap((item: unknown, index) => read(item, `${path}[${index}]`, problems) ?? [])
   }

@@ -2,8 +2,9 @@
  * The one store: the set-up with its history, which part of the result is looked at, and who wants to know. Results are
  * worked out from it; nothing else keeps a copy of the set-up.
  */
-import type { Problem } from '../press/check-setup.ts'
 import { checkSetUp } from '../press/check-setup.ts'
+import type { Problem } from '../press/problem.ts'
+import { problem } from '../press/problem.ts'
 import type { SetUp } from '../press/setup.ts'
 import { apply } from './apply.ts'
 import type { Change } from './change.ts'
@@ -41,8 +42,6 @@ interface Aside {
 type Listener = () => void
 
 const fieldsBesidesPhase = ['unit', 'playing', 'slow', 'oneNip'] as const
-
-const keptByLesson = 'The lesson keeps this as it is; allowed are the controls that are not greyed out.'
 
 const firstScenario: ScenarioName = 'descending'
 
@@ -117,7 +116,7 @@ export class Session {
   /** Makes a change; returns every problem in words, and then nothing has changed. */
   change(change: Change): Problem[] {
     const control = controlOf(change)
-    if (control && this.#look.closed.includes(control)) return [{ path: '', message: keptByLesson }]
+    if (control && this.#look.closed.includes(control)) return [problem('', 'problem.kept')]
     const checked = apply(this.setUp, change)
     if ('problems' in checked) return checked.problems
     const { present } = this.#history

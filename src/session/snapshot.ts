@@ -1,5 +1,5 @@
 /** A session as it is saved, and taken up again: for links, scenes, files and drafts alike. */
-import type { Problem } from '../press/check-setup.ts'
+import type { Problem } from '../press/problem.ts'
 import { deskOf } from './desk.ts'
 import { lectureOf } from './lecture.ts'
 import { measureIn } from './measures.ts'

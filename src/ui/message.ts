@@ -40,15 +40,19 @@ export function readMessage(text: string, tag: string, nameOf: (name: string) =>
 /** Has values that are only named written by the number formatter, which a bare {name} would pass by. */
 function writeValues(elements: Elements): void {
   for (const element of elements) {
-    if (isNamed(element)) Object.assign(element, { type: numberType, style: 'asItIs' })
+    if (isNamed(element) && !asWritten.includes(element.value))
+      Object.assign(element, { type: numberType, style: 'asItIs' })
     if ('options' in element) for (const { value } of Object.values(element.options)) writeValues(value)
   }
 }
+
+/** Values that are words of a link or a file, which are the same in every language. */
+const asWritten = ['allowed', 'near']
 
 /** Kinds of element in a message, as its parser counts them. */
 const namedType = 1
 const numberType = 2
 
-function isNamed({ type }: { type: number }): boolean {
-  return type === namedType
+function isNamed<Each extends { type: number }>(element: Each): element is Each & { value: string } {
+  return element.type === namedType
 }

@@ -4,6 +4,7 @@ import { LitElement } from 'lit'
 import type { Control } from '../lesson/control.ts'
 import type { Change } from '../session/change.ts'
 import type { Session } from '../session/session.ts'
+import { sayProblem } from './problem-words.ts'
 
 export abstract class SessionElement extends LitElement {
   static override properties: PropertyDeclarations = { session: { attribute: false } }
@@ -41,6 +42,6 @@ export abstract class SessionElement extends LitElement {
   /** Makes a change; returns the first reason why it cannot be, or null. */
   protected attempt(change: Change): string | null {
     const problems = this.session.change(change)
-    return problems.length > 0 ? problems[0].message : null
+    return problems.length > 0 ? sayProblem(problems[0]) : null
   }
 }

@@ -20,6 +20,7 @@ import { offline } from './en/offline.ts'
 import { orders } from './en/orders.ts'
 import { page } from './en/page.ts'
 import { picture } from './en/picture.ts'
+import { problems } from './en/problems.ts'
 import { rigs } from './en/rigs.ts'
 import { run } from './en/run.ts'
 import { strip } from './en/strip.ts'
@@ -50,6 +51,7 @@ export const en = {
   ...orders,
   ...page,
   ...picture,
+  ...problems,
   ...rigs,
   ...run,
   ...strip,

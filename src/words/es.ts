@@ -21,6 +21,7 @@ import { offline } from './es/offline.ts'
 import { orders } from './es/orders.ts'
 import { page } from './es/page.ts'
 import { picture } from './es/picture.ts'
+import { problems } from './es/problems.ts'
 import { rigs } from './es/rigs.ts'
 import { run } from './es/run.ts'
 import { strip } from './es/strip.ts'
@@ -52,6 +53,7 @@ export const es: Translated<typeof en> = {
   ...orders,
   ...page,
   ...picture,
+  ...problems,
   ...rigs,
   ...run,
   ...strip,

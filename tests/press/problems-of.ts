@@ -1,5 +1,5 @@
 /** What the checker of files says of a set-up. */
-import type { Problem } from '../../src/press/check-setup.ts'
+import type { Problem } from '../../src/press/problem.ts'
 import { checkSetUp } from '../../src/press/check-setup.ts'
 import type { SetUp } from '../../src/press/setup.ts'
 

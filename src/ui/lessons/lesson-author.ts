@@ -14,6 +14,7 @@ import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { saveText } from '../strip/save-text.ts'
 import '../number-field.ts'
+import { checkerLine } from './checker-line.ts'
 import { checked } from './course-files.ts'
 import './lesson-bench.ts'
 import { LessonPlay } from './lesson-play.ts'
@@ -181,9 +182,7 @@ export class LessonAuthor extends SessionElement {
         ${found?.problems.map(
           (problem) =>
             html`<li>
-              <button type="button" class="plain" @click=${() => this.#goTo(problem)}>
-                ${say('lessons.problemAt', { ...problem })}
-              </button>
+              <button type="button" class="plain" @click=${() => this.#goTo(problem)}>${checkerLine(problem)}</button>
             </li>`,
         )}
       </ul>`

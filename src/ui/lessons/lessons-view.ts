@@ -20,6 +20,7 @@ import {
   offeredLessons,
   termsKnownBefore,
 } from './course-files.ts'
+import { checkerLine } from './checker-line.ts'
 import type { ListWish } from './course-list.ts'
 import './course-list.ts'
 import './lesson-author.ts'
@@ -215,7 +216,7 @@ export class LessonsView extends SessionElement {
     return html`<details ?open=${this.refused !== null}>
       <summary>${say('lessons.checked', { count: problems.length })}</summary>
       <ul class="problems">
-        ${problems.map((problem) => html`<li>${say('lessons.problemAt', { ...problem })}</li>`)}
+        ${problems.map((problem) => html`<li>${checkerLine(problem)}</li>`)}
       </ul>
     </details>`
   }

@@ -10,6 +10,7 @@ import { unitsIn } from '../../press/patches.ts'
 import { longestName } from '../../press/ranges.ts'
 import { writeSetUp } from '../../session/write-setup.ts'
 import { linkedText } from '../linked-text.ts'
+import { sayProblem } from '../problem-words.ts'
 import { say, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
@@ -176,7 +177,7 @@ export class FitResult extends StripElement {
     const checked = setUpWithPress(this.session.setUp, press)
     this._problem =
       'problems' in checked
-        ? checked.problems[0].message
+        ? sayProblem(checked.problems[0])
         : this.attempt({ kind: 'load', given: writeSetUp(checked.setUp) })
     if (this._problem !== null) return
     this.desk.set({ shelf: putOnShelf(this.desk.state.shelf, { presses: [press] }).shelf })

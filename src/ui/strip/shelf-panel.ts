@@ -6,8 +6,10 @@ import { writeShelf } from '../../measure/shelf.ts'
 import { putOnShelf, setUpWithPress, takeOffShelf } from '../../measure/shelf-change.ts'
 import type { ShelfPress } from '../../measure/shelf.ts'
 import type { WrittenInk, WrittenPaper } from '../../measure/written-setup.ts'
+import type { Problem } from '../../press/problem.ts'
 import { writeSetUp } from '../../session/write-setup.ts'
 import { linkedText } from '../linked-text.ts'
+import { sayProblem } from '../problem-words.ts'
 import { say, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import './new-ink.ts'
@@ -158,8 +160,8 @@ export class ShelfPanel extends StripElement {
     return this.#messages(this.session.change({ kind: 'load', given }))
   }
 
-  #messages(problems: readonly { message: string }[]): string[] {
-    return problems.map(({ message }) => message)
+  #messages(problems: readonly Problem[]): string[] {
+    return problems.map(sayProblem)
   }
 
   #takeOff(list: List, name: string): void {
@@ -181,7 +183,7 @@ export class ShelfPanel extends StripElement {
     if ('problems' in read) {
       this.#tell(
         '',
-        read.problems.map(({ path, message }) => (path === '' ? message : `${path}: ${message}`)),
+        read.problems.map((found) => (found.path === '' ? sayProblem(found) : `${found.path}: ${sayProblem(found)}`)),
       )
       return
     }

@@ -1,5 +1,6 @@
 /** Looks into a file without touching the bench, and opens what could be read so that it can be taken back. */
-import type { Problem } from '../../press/check-setup.ts'
+import type { Problem } from '../../press/problem.ts'
+import { problem } from '../../press/problem.ts'
 import { deskOf } from '../../session/desk.ts'
 import { largestFile, readFile } from '../../session/file.ts'
 import { takeUpLearned } from '../../session/learned.ts'
@@ -13,7 +14,6 @@ import { restore, showView, viewOf } from '../../session/snapshot.ts'
 import { trialsOf } from '../../session/trials.ts'
 import { browserStorage } from '../browser-storage.ts'
 import { comfort } from '../comfort.ts'
-import { say } from '../say.ts'
 
 export type Found =
   | { kind: 'refused'; name: string; problems: readonly Problem[] }
@@ -25,8 +25,8 @@ const largestBytes = 4 * largestFile
 export async function lookIntoFile(file: File): Promise<Found> {
   const { name, size } = file
   if (size > largestBytes) {
-    const message = say('tools.tooLarge', { size: Math.ceil(size / 1024), most: Math.floor(largestBytes / 1024) })
-    return { kind: 'refused', name, problems: [{ path: '', message }] }
+    const sizes = { size: Math.ceil(size / 1024), most: Math.floor(largestBytes / 1024) }
+    return { kind: 'refused', name, problems: [problem('', 'problem.file.tooLarge', sizes)] }
   }
   const text = await textOf(file)
   if (typeof text !== 'string') return { kind: 'refused', name, problems: [text] }
@@ -45,7 +45,7 @@ async function textOf(file: File): Promise<string | Problem> {
     return await file.text()
   } catch (error) {
     if (!(error instanceof DOMException)) throw error
-    return { path: '', message: say('tools.unreadable', { reason: error.message }) }
+    return problem('', 'problem.file.unreadable', { reason: error.message })
   }
 }
 

@@ -1,7 +1,8 @@
 /** Opening a file. What is wrong with it is told before anything changes; what was opened can be taken back. */
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
-import type { Problem } from '../../press/check-setup.ts'
+import type { Problem } from '../../press/problem.ts'
+import { problemLine } from '../problem-words.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
@@ -95,9 +96,7 @@ export class OpenPanel extends SessionElement {
   #problems(problems: readonly Problem[]) {
     const more = problems.length - problemsShown
     return html`<ul class="problems">
-      ${problems
-        .slice(0, problemsShown)
-        .map(({ path, message }) => html`<li>${say('tools.problemAt', { path: path || 'none', message })}</li>`)}
+      ${problems.slice(0, problemsShown).map((found) => html`<li>${problemLine(found)}</li>`)}
       ${more > 0 ? html`<li>${say('tools.moreProblems', { count: more })}</li>` : nothing}
     </ul>`
   }

@@ -30,7 +30,7 @@ export const lessons = {
   'lessons.tooLarge': '{name} is {size} kB; allowed are files up to {most} kB.',
   'lessons.refused': '{name} cannot be run as it is. Nothing of it has been used.',
   'lessons.mend': 'Open it to mend it',
-  'lessons.problemAt': 'Line {line}, column {col}: {message}',
+  'lessons.problemAt': 'Line {line}, column {col}:',
   'lessons.checked': '{count, plural, one {The checker names # problem} other {The checker names # problems}}',
   'lessons.dropHere': 'Let go to read the lesson',
 

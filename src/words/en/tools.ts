@@ -97,8 +97,6 @@ export const tools = {
   'tools.takeBack': 'Take it back',
   'tools.takenBack': 'Everything is as it was before the file was opened.',
   'tools.refused': '“{name}” was not opened. Everything is as it was.',
-  'tools.tooLarge': 'It has {size, number} kB; allowed are {most, number}.',
-  'tools.unreadable': 'The browser could not read it: {reason}',
   'tools.partly':
     'In “{name}” {count, plural, one {one thing} other {# things}} could not be read. Nothing has changed yet.',
   'tools.openRest': 'Open what could be read',

@@ -33,7 +33,7 @@ export const lessons: Translated<typeof english> = {
   'lessons.tooLarge': '{name} ocupa {size} kB; se admiten archivos de hasta {most} kB.',
   'lessons.refused': '{name} no se puede hacer tal como está. No se ha usado nada de su contenido.',
   'lessons.mend': 'Abrirla para corregirla',
-  'lessons.problemAt': 'Línea {line}, columna {col}: {message}',
+  'lessons.problemAt': 'Línea {line}, columna {col}:',
   'lessons.checked': '{count, plural, one {El corrector señala # problema} other {El corrector señala # problemas}}',
   'lessons.dropHere': 'Suelta para leer la lección',
 

@@ -101,8 +101,6 @@ export const tools: Translated<typeof english> = {
   'tools.takeBack': 'Deshacerlo',
   'tools.takenBack': 'Todo está como antes de abrir el archivo.',
   'tools.refused': '«{name}» no se ha abierto. Todo está como estaba.',
-  'tools.tooLarge': 'Ocupa {size, number} kB; se admiten {most, number}.',
-  'tools.unreadable': 'El navegador no ha podido leerlo: {reason}',
   'tools.partly':
     'En «{name}» {count, plural, one {una cosa no se ha podido leer} other {# cosas no se han podido leer}}. Todavía no ha cambiado nada.',
   'tools.openRest': 'Abrir lo que se ha podido leer',
