@@ -8,6 +8,7 @@ import { hasLargeType } from './large-type.ts'
 import { prefersStill } from './motion.ts'
 import { pictureTheme } from './picture-theme.ts'
 import { say, sayNumber } from './say.ts'
+import { textScale } from './text-scale.ts'
 
 /** um: the loupe shows one millimetre. */
 const loupeSide = 1000
@@ -51,7 +52,7 @@ function makePicture(session: Session): BenchPicture {
     words: words(session),
     motion: !prefersStill(),
     largeType: hasLargeType(),
-    magnified: 1,
+    magnified: textScale(),
     cut: true,
   }
 }

@@ -14,9 +14,9 @@ export const benchStyles = css`
     align-items: center;
   }
   tack-scenario-bar {
-    flex: 1 1 320px;
+    flex: 1 1 20rem;
   }
-  @media (min-width: 1100px) {
+  @media (min-width: 68.75em) {
     .head {
       flex-wrap: nowrap;
     }
@@ -35,24 +35,24 @@ export const benchStyles = css`
     gap: 8px;
   }
   tack-line-picture {
-    height: 220px;
+    height: 13.75rem;
   }
   tack-section-panel {
-    height: 340px;
+    height: 21.25rem;
   }
   tack-loupe-panel {
-    height: 420px;
+    height: 26.25rem;
   }
-  @media (max-width: 719px) {
+  @media (width < 45em) {
     [data-picture='section'] :is(tack-line-picture, tack-loupe-panel),
     [data-picture='loupe'] :is(tack-line-picture, tack-section-panel),
     [data-picture='line'] :is(tack-section-panel, tack-loupe-panel) {
       display: none;
     }
   }
-  @media (min-width: 720px) {
+  @media (min-width: 45em) {
     .pictures {
-      grid-template: 'line line' 140px 'section loupe' minmax(300px, auto) / minmax(0, 5fr) minmax(240px, 2fr);
+      grid-template: 'line line' 8.75rem 'section loupe' minmax(18.75rem, auto) / minmax(0, 5fr) minmax(15rem, 2fr);
     }
     .pictures > tack-choice {
       display: none;
@@ -66,14 +66,14 @@ export const benchStyles = css`
       height: auto;
     }
   }
-  @media (min-width: 900px) {
+  @media (min-width: 56.25em) {
     main {
       grid-template:
         'settings pictures' auto
-        'settings transport' auto 'settings telling' minmax(0, 1fr) 'readings readings' auto / 372px minmax(0, 1fr);
+        'settings transport' auto 'settings telling' minmax(0, 1fr) 'readings readings' auto / 23.25rem minmax(0, 1fr);
     }
     .pictures {
-      grid-template-rows: 112px minmax(280px, auto);
+      grid-template-rows: 7rem minmax(17.5rem, auto);
     }
     .settings {
       grid-area: settings;
@@ -92,14 +92,14 @@ export const benchStyles = css`
       grid-area: readings;
     }
   }
-  @media (min-width: 1100px) {
+  @media (min-width: 68.75em) {
     main {
       grid-template:
         'settings pictures' minmax(0, 1fr)
-        'settings telling' auto 'transport readings' auto / 400px minmax(0, 1fr);
+        'settings telling' auto 'transport readings' auto / 25rem minmax(0, 1fr);
     }
   }
-  @media (min-width: 1100px) and (min-height: 700px) {
+  @media (min-width: 68.75em) and (min-height: 43.75em) {
     :host {
       grid-template-rows: auto minmax(0, 1fr);
       height: 100%;
@@ -109,10 +109,10 @@ export const benchStyles = css`
       min-height: 0;
     }
     main {
-      grid-template-rows: minmax(0, 1fr) clamp(160px, 20dvh, 240px) auto;
+      grid-template-rows: minmax(0, 1fr) clamp(10rem, 20dvh, 15rem) auto;
     }
     .pictures {
-      grid-template-rows: clamp(104px, calc(26dvh - 86px), 280px) minmax(0, 1fr);
+      grid-template-rows: clamp(6.5rem, calc(26dvh - 5.375rem), 17.5rem) minmax(0, 1fr);
     }
     .settings {
       overflow-y: auto;
@@ -125,9 +125,9 @@ export const benchStyles = css`
       min-height: 0;
     }
   }
-  @media (min-width: 1700px) {
+  @media (min-width: 106.25em) {
     main {
-      grid-template-columns: 440px minmax(0, 1fr);
+      grid-template-columns: 27.5rem minmax(0, 1fr);
     }
   }
 `

@@ -34,7 +34,7 @@ export class Choice extends LitElement {
       }
       legend {
         margin-bottom: 2px;
-        font-size: 14px;
+        font-size: 0.875rem;
         font-weight: 400;
       }
       .strip {
@@ -49,11 +49,11 @@ export class Choice extends LitElement {
         position: relative;
         display: flex;
         align-items: center;
-        min-width: 26px;
-        min-height: 26px;
+        min-width: 1.625rem;
+        min-height: 1.625rem;
         padding: 0 8px;
         color: var(--accent);
-        font-size: 15px;
+        font-size: 0.9375rem;
         font-weight: 600;
         flex: 1 1 auto;
         justify-content: center;

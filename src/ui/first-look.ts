@@ -30,7 +30,7 @@ export class FirstLook extends SessionElement {
     css`
       main {
         display: grid;
-        grid-template-columns: minmax(0, 800px);
+        grid-template-columns: minmax(0, 50rem);
         gap: 16px;
         align-content: center;
         justify-content: center;
@@ -44,16 +44,16 @@ export class FirstLook extends SessionElement {
         align-items: center;
         justify-content: center;
         margin: 0;
-        font-size: 20px;
-        line-height: 28px;
+        font-size: 1.25rem;
+        line-height: 1.75rem;
       }
       h1 svg {
-        width: 26px;
-        height: 20px;
+        width: 1.625rem;
+        height: 1.25rem;
         fill: var(--graphite);
       }
       tack-section-picture {
-        height: clamp(220px, calc(100dvh - 456px), 480px);
+        height: clamp(13.75rem, calc(100dvh - 28.5rem), 30rem);
         background: var(--panel);
       }
       figure {
@@ -62,8 +62,8 @@ export class FirstLook extends SessionElement {
       figcaption {
         margin-top: 2px;
         color: var(--soft);
-        font-size: 14px;
-        line-height: 18px;
+        font-size: 0.875rem;
+        line-height: 1.125rem;
       }
       .inks {
         display: flex;
@@ -76,18 +76,18 @@ export class FirstLook extends SessionElement {
         max-width: 60ch;
       }
       .said {
-        min-height: 96px;
-        font-size: 24px;
-        line-height: 32px;
+        min-height: 6rem;
+        font-size: 1.5rem;
+        line-height: 2rem;
       }
       .large {
         justify-self: center;
-        min-height: 72px;
+        min-height: 4.5rem;
         padding: 8px 40px;
         background: var(--accent);
         color: var(--on-accent);
-        font-size: 24px;
-        line-height: 28px;
+        font-size: 1.5rem;
+        line-height: 1.75rem;
       }
       .large:hover:not(:disabled) {
         background: var(--accent);
@@ -100,45 +100,45 @@ export class FirstLook extends SessionElement {
       }
       /* Room for the answer from the start, so that nothing moves when it comes. */
       .small {
-        min-height: 78px;
-        font-size: 18px;
-        line-height: 26px;
+        min-height: 4.875rem;
+        font-size: 1.125rem;
+        line-height: 1.625rem;
       }
       .small a {
         color: var(--accent);
         font-weight: 600;
       }
-      @media (max-width: 480px), (max-height: 640px) {
+      @media (max-width: 30em), (max-height: 40em) {
         main {
           gap: 8px;
           align-content: start;
           padding: 8px 16px;
         }
         tack-section-picture {
-          height: clamp(140px, calc(100dvh - 430px), 320px);
+          height: clamp(8.75rem, calc(100dvh - 26.875rem), 20rem);
         }
         figcaption {
           display: none;
         }
         .inks {
-          font-size: 15px;
-          line-height: 20px;
+          font-size: 0.9375rem;
+          line-height: 1.25rem;
         }
         .said {
           min-height: 0;
-          font-size: 18px;
-          line-height: 24px;
+          font-size: 1.125rem;
+          line-height: 1.5rem;
         }
         .large {
-          min-height: 56px;
+          min-height: 3.5rem;
           padding: 8px 20px;
-          font-size: 20px;
-          line-height: 24px;
+          font-size: 1.25rem;
+          line-height: 1.5rem;
         }
         .small {
-          min-height: 28px;
-          font-size: 16px;
-          line-height: 22px;
+          min-height: 1.75rem;
+          font-size: 1rem;
+          line-height: 1.375rem;
         }
       }
       @media (pointer: coarse) {

@@ -11,7 +11,7 @@ export class Formula extends LitElement {
       overflow-x: auto;
       overflow-y: hidden;
       padding: 4px 0;
-      font-size: 17px;
+      font-size: 1.0625rem;
     }
   `
 

@@ -23,10 +23,10 @@ export class InkDetails extends SessionElement {
         display: flex;
         align-items: center;
         gap: 4px;
-        font-size: 14px;
+        font-size: 0.875rem;
       }
       input[type='color'] {
-        width: 56px;
+        width: 3.5rem;
         padding: 2px;
         cursor: pointer;
       }

@@ -30,27 +30,27 @@ export class InkLadder extends SessionElement {
     sharedStyles,
     css`
       :host {
-        --ladder-field: 56px;
-        --ladder-button: 28px;
-        --ladder-name: minmax(96px, 1fr);
+        --ladder-field: 3.5rem;
+        --ladder-button: 1.75rem;
+        --ladder-name: minmax(6rem, 1fr);
       }
-      @media (min-width: 900px) and (max-width: 1099px) {
+      @media (min-width: 56.25em) and (width < 68.75em) {
         :host {
-          --ladder-field: 52px;
-          --ladder-name: minmax(104px, 1fr);
+          --ladder-field: 3.25rem;
+          --ladder-name: minmax(6.5rem, 1fr);
         }
       }
-      @media (max-width: 480px) {
+      @media (max-width: 30em) {
         :host {
-          --ladder-field: 48px;
-          --ladder-name: minmax(72px, 1fr);
+          --ladder-field: 3rem;
+          --ladder-name: minmax(4.5rem, 1fr);
         }
       }
       @media (pointer: coarse) {
         :host {
-          --ladder-field: 56px;
-          --ladder-moves: 88px;
-          --ladder-button: 44px;
+          --ladder-field: 3.5rem;
+          --ladder-moves: 5.5rem;
+          --ladder-button: 2.75rem;
         }
       }
       .heads,
@@ -58,30 +58,30 @@ export class InkLadder extends SessionElement {
         --ladder-columns: var(--ladder-name) var(--ladder-fields) var(--ladder-moves, var(--ladder-button))
           var(--ladder-button);
       }
-      @media (pointer: coarse) and (max-width: 1099px), (max-width: 400px) {
+      @media (pointer: coarse) and (width < 68.75em), (max-width: 25em) {
         .heads,
         ol {
-          --ladder-columns: repeat(3, minmax(0, 1fr)) 44px;
+          --ladder-columns: repeat(3, minmax(0, 1fr)) max(44px, 2.75rem);
         }
       }
       .sentence {
         margin: 4px 0 8px;
-        font-size: 15px;
-        line-height: 20px;
+        font-size: 0.9375rem;
+        line-height: 1.25rem;
       }
       .heads {
         display: grid;
         grid-template-columns: var(--ladder-columns);
         gap: 4px;
         color: var(--soft);
-        font-size: 14px;
-        line-height: 18px;
+        font-size: 0.875rem;
+        line-height: 1.125rem;
         text-align: center;
       }
       .heads span:first-child {
         text-align: start;
       }
-      @media (pointer: coarse) and (max-width: 1099px), (max-width: 400px) {
+      @media (pointer: coarse) and (width < 68.75em), (max-width: 25em) {
         .heads span:first-child {
           display: none;
         }
@@ -90,11 +90,11 @@ export class InkLadder extends SessionElement {
         border-top: 1px solid var(--line);
       }
       .status {
-        min-height: 20px;
+        min-height: 1.25rem;
         margin-top: 4px;
         color: var(--soft);
-        font-size: 14px;
-        line-height: 20px;
+        font-size: 0.875rem;
+        line-height: 1.25rem;
       }
     `,
   ]

@@ -15,13 +15,13 @@ export const inkRowStyles = css`
     gap: 8px;
     width: 100%;
     min-width: 0;
-    height: 42px;
+    height: 2.625rem;
     padding: 0 4px 0 8px;
     border-color: transparent;
     background: none;
     color: var(--graphite);
     text-align: start;
-    line-height: 18px;
+    line-height: 1.125rem;
     cursor: grab;
   }
   .handle[aria-current='true'] {
@@ -35,12 +35,12 @@ export const inkRowStyles = css`
     cursor: grabbing;
   }
   .number {
-    min-width: 9px;
+    min-width: 0.5625rem;
   }
   .swatch {
     flex: none;
-    width: 16px;
-    height: 28px;
+    width: 1rem;
+    height: 1.75rem;
     border: 1px solid var(--graphite);
     background: var(--ink);
     touch-action: none;
@@ -56,9 +56,9 @@ export const inkRowStyles = css`
   }
   .moves button {
     min-height: 24px;
-    height: 24px;
+    height: 1.5rem;
     padding: 0;
-    font-size: 12px;
+    font-size: 0.75rem;
     line-height: 1;
   }
   .more {
@@ -73,10 +73,10 @@ export const inkRowStyles = css`
       grid-auto-columns: minmax(44px, 1fr);
     }
     .moves button {
-      height: 44px;
+      height: 2.75rem;
     }
   }
-  @media (pointer: coarse) and (max-width: 1099px), (max-width: 400px) {
+  @media (pointer: coarse) and (width < 68.75em), (max-width: 25em) {
     .handle {
       grid-area: 1 / 1 / 2 / 3;
     }
@@ -90,7 +90,7 @@ export const inkRowStyles = css`
       grid-row: 2;
     }
   }
-  @media (max-width: 480px) {
+  @media (max-width: 30em) {
     .row {
       padding: 8px 0;
     }

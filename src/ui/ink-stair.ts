@@ -34,7 +34,7 @@ export class InkStair extends LitElement {
     css`
       .stair {
         position: relative;
-        height: var(--stair-height, clamp(104px, calc(100dvh - 648px), 190px));
+        height: var(--stair-height, clamp(6.5rem, calc(100dvh - 40.5rem), 11.875rem));
         border-bottom: 2px solid var(--graphite);
         touch-action: pan-y;
       }
@@ -48,8 +48,8 @@ export class InkStair extends LitElement {
         border-bottom: 0;
         border-top: 10px solid var(--ink);
         background: var(--field);
-        font-size: 14px;
-        line-height: 20px;
+        font-size: 0.875rem;
+        line-height: 1.25rem;
         text-align: center;
         cursor: grab;
         user-select: none;
@@ -67,7 +67,7 @@ export class InkStair extends LitElement {
         right: 0;
         bottom: calc(100% + 10px);
         left: 0;
-        font-size: 16px;
+        font-size: 1rem;
         font-weight: 650;
       }
       .letter {
@@ -79,14 +79,14 @@ export class InkStair extends LitElement {
         position: absolute;
         top: -10px;
         left: -1px;
-        width: 10px;
-        height: calc((100% + 11px) * var(--rise));
+        width: 0.625rem;
+        height: calc((100% + 0.6875rem) * var(--rise));
         background: repeating-linear-gradient(135deg, var(--graphite) 0 2px, var(--field) 2px 5px);
       }
       .current .letter::after {
         content: '';
         display: block;
-        width: 16px;
+        width: 1rem;
         margin: 2px auto 0;
         border-top: 3px solid var(--graphite);
       }
@@ -100,7 +100,7 @@ export class InkStair extends LitElement {
         bottom: calc(100% + 10px);
         left: 50%;
         padding: 0;
-        font-size: 16px;
+        font-size: 1rem;
       }
       .low .tack {
         right: 50%;
@@ -114,7 +114,7 @@ export class InkStair extends LitElement {
       }
       .up {
         display: block;
-        font-size: 13px;
+        font-size: 0.8125rem;
       }
       @media (forced-colors: active) {
         .tread {

@@ -27,18 +27,18 @@ export class LoupePanel extends SessionElement {
       }
       tack-loupe-picture {
         flex: 1;
-        min-height: 140px;
+        min-height: 8.75rem;
       }
       label {
         display: flex;
         gap: 8px;
         align-items: center;
-        font-size: 14px;
-        line-height: 18px;
+        font-size: 0.875rem;
+        line-height: 1.125rem;
       }
       input {
         flex: 1;
-        min-width: 60px;
+        min-width: 3.75rem;
         min-height: 24px;
         padding: 0;
         border: 0;

@@ -9,7 +9,7 @@ export interface MiniTread {
   colour: string
 }
 
-/** px */
+/** px where text has its usual size */
 const wide = 26
 const high = 46
 const letterRoom = 16
@@ -35,7 +35,7 @@ export const miniStairStyles = css`
 /** Drawn for the eye alone: the names stand beside it. */
 export function miniStair(treads: readonly MiniTread[]) {
   const highest = Math.max(...treads.map(({ tack }) => tack))
-  return svg`<svg class="stair" width=${wide * treads.length + 2} height=${high} viewBox="0 0 ${wide * treads.length + 2} ${high}" aria-hidden="true">
+  return svg`<svg class="stair" width="${(wide * treads.length + 2) / 16}rem" height="${high / 16}rem" viewBox="0 0 ${wide * treads.length + 2} ${high}" aria-hidden="true">
     ${treads.map(({ letter, tack, colour }, place) => {
       const height = letterRoom + (high - letterRoom - 1) * (tack / highest)
       const [x, y] = [1 + place * wide, high - height]

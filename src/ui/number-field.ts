@@ -30,8 +30,8 @@ export class NumberField extends LitElement {
       }
       label {
         display: block;
-        font-size: 14px;
-        line-height: 20px;
+        font-size: 0.875rem;
+        line-height: 1.25rem;
       }
       .box {
         display: flex;
@@ -41,7 +41,7 @@ export class NumberField extends LitElement {
       input {
         width: 100%;
         min-width: 0;
-        max-width: 88px;
+        max-width: 5.5rem;
         padding: 0 4px;
         text-align: end;
       }
@@ -53,13 +53,13 @@ export class NumberField extends LitElement {
         z-index: 2;
         top: calc(100% + 4px);
         left: 0;
-        width: 240px;
+        width: 15rem;
         padding: 4px 8px;
         border: 1px solid var(--graphite);
         border-inline-start-width: 4px;
         background: var(--field);
-        font-size: 14px;
-        line-height: 20px;
+        font-size: 0.875rem;
+        line-height: 1.25rem;
       }
       :host([end]) .problem {
         right: 0;
@@ -69,7 +69,7 @@ export class NumberField extends LitElement {
         right: -60px;
         left: auto;
       }
-      @media (pointer: coarse) and (max-width: 1099px) {
+      @media (pointer: coarse) and (width < 68.75em), (max-width: 25em) {
         :host([compact]) .problem {
           right: 0;
         }

@@ -22,7 +22,7 @@ export class OfflineNotice extends LitElement {
         gap: 8px 16px;
         align-items: center;
         width: fit-content;
-        max-width: calc(100vw - 16px);
+        max-width: calc(100vw - 1rem);
         margin: 0 auto 8px;
         padding: 8px 16px;
         border: 1px solid var(--edge);

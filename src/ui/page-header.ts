@@ -26,16 +26,16 @@ export class PageHeader extends SessionElement {
         gap: 8px;
         align-items: center;
         margin: 0;
-        font-size: 20px;
+        font-size: 1.25rem;
         font-weight: 700;
-        line-height: 28px;
+        line-height: 1.75rem;
       }
       h1:focus {
         outline: none;
       }
       svg {
-        width: 26px;
-        height: 20px;
+        width: 1.625rem;
+        height: 1.25rem;
         fill: var(--graphite);
       }
       nav ul {
@@ -46,11 +46,11 @@ export class PageHeader extends SessionElement {
       a {
         display: inline-flex;
         align-items: center;
-        min-height: 28px;
+        min-height: 1.75rem;
         padding: 0 5px;
         border-bottom: 3px solid transparent;
         color: var(--accent);
-        font-size: 15px;
+        font-size: 0.9375rem;
         font-weight: 600;
         text-decoration: none;
       }

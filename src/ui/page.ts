@@ -60,7 +60,7 @@ export class Page extends SessionElement {
           display: none;
         }
       }
-      @media (min-width: 1100px) and (min-height: 700px) {
+      @media (min-width: 68.75em) and (min-height: 43.75em) {
         :host(:is([data-view='bench'], [data-view='lessons'])) {
           height: calc(100dvh - var(--above, 0px));
         }

@@ -22,7 +22,7 @@ export class PanelButton extends SessionElement {
       }
       button {
         min-height: 24px;
-        font-size: 14px;
+        font-size: 0.875rem;
       }
       @media (pointer: coarse) {
         button {

@@ -9,8 +9,8 @@ export class PanelDialog extends LitElement {
     sharedStyles,
     css`
       dialog {
-        width: min(880px, calc(100vw - 16px));
-        max-height: calc(100dvh - 32px);
+        width: min(55rem, calc(100vw - 1rem));
+        max-height: calc(100dvh - 2rem);
         padding: 0;
         overflow: auto;
         border: 1px solid var(--edge);
@@ -33,8 +33,8 @@ export class PanelDialog extends LitElement {
         background: var(--panel);
       }
       h2 {
-        font-size: 20px;
-        line-height: 28px;
+        font-size: 1.25rem;
+        line-height: 1.75rem;
       }
       .body {
         padding: 12px 16px 24px;

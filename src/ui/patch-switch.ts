@@ -16,10 +16,10 @@ export class PatchSwitch extends SessionElement {
         align-items: center;
       }
       span {
-        font-size: 14px;
+        font-size: 0.875rem;
       }
       button {
-        min-width: 32px;
+        min-width: 2rem;
       }
       @media (pointer: coarse) {
         button {

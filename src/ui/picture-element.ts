@@ -37,7 +37,7 @@ export abstract class PictureElement extends SessionElement {
         top: 8px;
         left: 8px;
         color: var(--soft);
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
     `,
   ]

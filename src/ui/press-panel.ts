@@ -51,18 +51,18 @@ export class PressPanel extends SessionElement {
         align-items: center;
         gap: 4px;
         margin-inline-start: auto;
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
       .note {
         margin-top: 2px;
-        line-height: 18px;
+        line-height: 1.125rem;
       }
       .note button {
         height: auto;
         min-height: 24px;
         padding: 2px 8px;
-        font-size: 14px;
-        line-height: 18px;
+        font-size: 0.875rem;
+        line-height: 1.125rem;
       }
     `,
   ]

@@ -27,8 +27,8 @@ export class PullBars extends SessionElement {
       table {
         width: 100%;
         border-collapse: collapse;
-        font-size: 14px;
-        line-height: 18px;
+        font-size: 0.875rem;
+        line-height: 1.125rem;
       }
       th {
         white-space: nowrap;
@@ -37,12 +37,12 @@ export class PullBars extends SessionElement {
       }
       thead th {
         color: var(--soft);
-        font-size: 14px;
-        line-height: 16px;
+        font-size: 0.875rem;
+        line-height: 1rem;
       }
       th:last-child,
       td:last-child {
-        width: 64px;
+        width: 4rem;
         text-align: end;
       }
       tbody th {
@@ -62,22 +62,22 @@ export class PullBars extends SessionElement {
       }
       .length {
         flex: none;
-        width: calc((100% - 48px) * var(--length));
-        height: 12px;
+        width: calc((100% - 3rem) * var(--length));
+        height: 0.75rem;
         border: 1px solid var(--graphite);
         background: var(--ink);
         forced-color-adjust: none;
       }
-      @media (min-width: 1700px) and (min-height: 900px) {
+      @media (min-width: 106.25em) and (min-height: 56.25em) {
         table {
-          font-size: 17px;
-          line-height: 22px;
+          font-size: 1.0625rem;
+          line-height: 1.375rem;
         }
         thead th {
-          font-size: 15px;
+          font-size: 0.9375rem;
         }
       }
-      @media (max-width: 1099px) {
+      @media (width < 68.75em) {
         th {
           white-space: normal;
         }

@@ -22,7 +22,7 @@ export class ReadingSwitch extends SessionElement {
         gap: 8px;
       }
       tack-number-field {
-        width: 72px;
+        width: 4.5rem;
       }
     `,
   ]

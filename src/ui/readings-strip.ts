@@ -39,32 +39,32 @@ export class ReadingsStrip extends SessionElement {
       }
       h3 {
         color: var(--soft);
-        font-size: 14px;
+        font-size: 0.875rem;
         font-weight: 400;
-        line-height: 24px;
+        line-height: 1.5rem;
       }
       dt {
-        font-size: 14px;
-        line-height: 18px;
+        font-size: 0.875rem;
+        line-height: 1.125rem;
         white-space: nowrap;
       }
       dd {
         font-size: var(--reading);
         font-weight: 600;
-        line-height: 30px;
+        line-height: 1.875rem;
         white-space: nowrap;
       }
       tack-measure-choice {
         display: inline-block;
         vertical-align: 3px;
-        line-height: 20px;
+        line-height: 1.25rem;
       }
       dd small {
-        font-size: 16px;
+        font-size: 1rem;
         font-weight: 400;
       }
       /* On one screen nothing may grow by a line from nip to nip, as the pictures would jump. */
-      @media (min-width: 1100px) and (min-height: 700px) {
+      @media (min-width: 68.75em) and (min-height: 43.75em) {
         :host(:not([wraps])) {
           display: grid;
           grid-template-columns: minmax(0, auto) auto;
@@ -86,7 +86,7 @@ export class ReadingsStrip extends SessionElement {
       dd .note {
         display: block;
         font-weight: 400;
-        line-height: 16px;
+        line-height: 1rem;
       }
     `,
   ]

@@ -22,9 +22,9 @@ export class ScenarioBar extends SessionElement {
         gap: 4px;
       }
       p {
-        flex: 1 1 360px;
-        font-size: 15px;
-        line-height: 19px;
+        flex: 1 1 22.5rem;
+        font-size: 0.9375rem;
+        line-height: 1.1875rem;
       }
     `,
   ]

@@ -27,7 +27,7 @@ export class SectionPanel extends SessionElement {
       }
       tack-section-picture {
         flex: 1;
-        min-height: 160px;
+        min-height: 10rem;
       }
     `,
   ]

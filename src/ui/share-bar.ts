@@ -7,7 +7,7 @@ export class ShareBar extends LitElement {
     :host {
       display: block;
       height: 8px;
-      min-width: 64px;
+      min-width: 4rem;
       border: 1px solid var(--edge);
       background: var(--field);
     }

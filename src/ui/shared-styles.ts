@@ -34,20 +34,20 @@ export const sharedStyles = css`
   h3,
   legend {
     padding: 0;
-    font-size: 15px;
+    font-size: 0.9375rem;
     font-weight: 650;
-    line-height: 20px;
+    line-height: 1.25rem;
   }
   button,
   select,
   input {
-    min-height: 28px;
+    min-height: 1.75rem;
     border: var(--hairline) solid var(--edge);
     border-radius: var(--corner);
     background: var(--field);
     color: inherit;
     font: inherit;
-    font-size: 15px;
+    font-size: 0.9375rem;
     font-variant-numeric: inherit;
   }
   button {
@@ -99,8 +99,8 @@ export const sharedStyles = css`
   }
   input[type='checkbox'],
   input[type='radio'] {
-    width: 18px;
-    height: 18px;
+    width: 1.125rem;
+    height: 1.125rem;
     min-height: 0;
     margin: 3px;
   }
@@ -109,21 +109,21 @@ export const sharedStyles = css`
     outline-offset: 1px;
   }
   summary {
-    min-height: 28px;
+    min-height: 1.75rem;
     color: var(--accent);
-    font-size: 15px;
-    line-height: 28px;
+    font-size: 0.9375rem;
+    line-height: 1.75rem;
     cursor: pointer;
   }
   summary h2 {
     display: inline;
     margin-inline-end: 8px;
-    font-size: 15px;
+    font-size: 0.9375rem;
   }
   .unit,
   .note {
     color: var(--soft);
-    font-size: 14px;
+    font-size: 0.875rem;
   }
   .unseen {
     position: absolute;
@@ -147,7 +147,7 @@ export const sharedStyles = css`
       min-height: 44px;
     }
     summary {
-      line-height: 44px;
+      line-height: 2.75rem;
     }
   }
   /* What is chosen is filled here as well: an outline is left to the focus. */

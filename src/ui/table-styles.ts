@@ -4,8 +4,8 @@ import { css } from 'lit'
 export const tableStyles = css`
   table {
     border-collapse: collapse;
-    font-size: 15px;
-    line-height: 20px;
+    font-size: 0.9375rem;
+    line-height: 1.25rem;
   }
   caption {
     padding: 8px 0 4px;
@@ -24,7 +24,7 @@ export const tableStyles = css`
   }
   thead th {
     color: var(--soft);
-    font-size: 14px;
+    font-size: 0.875rem;
   }
   th:first-child {
     text-align: start;

@@ -15,13 +15,13 @@ export class Telling extends SessionElement {
     css`
       :host {
         display: grid;
-        grid-template-columns: minmax(280px, 5fr) minmax(280px, 4fr);
+        grid-template-columns: minmax(17.5rem, 5fr) minmax(17.5rem, 4fr);
         gap: 8px 24px;
       }
       .said {
         margin-top: 4px;
-        font-size: 17px;
-        line-height: 22px;
+        font-size: 1.0625rem;
+        line-height: 1.375rem;
       }
       .title {
         display: flex;
@@ -34,19 +34,19 @@ export class Telling extends SessionElement {
         min-height: 0;
         overflow-y: auto;
       }
-      @media (min-width: 1700px) and (min-height: 900px) {
+      @media (min-width: 106.25em) and (min-height: 56.25em) {
         .said {
-          font-size: 22px;
-          line-height: 30px;
+          font-size: 1.375rem;
+          line-height: 1.875rem;
         }
       }
-      @media (min-width: 1100px) and (max-height: 799px) {
+      @media (min-width: 68.75em) and (height < 50em) {
         .said {
-          font-size: 16px;
-          line-height: 20px;
+          font-size: 1rem;
+          line-height: 1.25rem;
         }
       }
-      @media (max-width: 720px) {
+      @media (max-width: 45em) {
         :host {
           grid-template-columns: minmax(0, 1fr);
         }

@@ -18,6 +18,7 @@ export class TermLink extends LitElement {
       }
       button {
         display: inline;
+        min-width: 0;
         min-height: 0;
         padding: 0;
         border: 0;
@@ -30,23 +31,31 @@ export class TermLink extends LitElement {
       }
       div {
         inset: auto;
-        width: min(320px, calc(100vw - 16px));
+        width: min(20rem, calc(100vw - 1rem));
         margin: 0;
         padding: 12px 16px;
         border: 1px solid var(--edge);
         border-radius: var(--corner);
         background: var(--field);
         color: var(--graphite);
-        font-size: 16px;
+        font-size: 1rem;
         font-weight: 400;
-        line-height: 22px;
+        line-height: 1.375rem;
         text-align: start;
         white-space: normal;
       }
       p + p {
         margin-top: 8px;
         color: var(--soft);
-        font-size: 15px;
+        font-size: 0.9375rem;
+      }
+      /* There text has a ground of its own, which covers the lower edge of what stands in the line above. */
+      @media (forced-colors: active) {
+        button {
+          border-bottom: 0;
+          color: LinkText;
+          text-decoration: underline dotted;
+        }
       }
     `,
   ]

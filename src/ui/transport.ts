@@ -25,11 +25,11 @@ export class Transport extends SessionElement {
         align-items: center;
       }
       .nip {
-        flex: 1 1 260px;
+        flex: 1 1 16.25rem;
         gap: 8px;
       }
       .play {
-        min-width: 84px;
+        min-width: 5.25rem;
         background: var(--accent);
         color: var(--on-accent);
       }
@@ -38,7 +38,7 @@ export class Transport extends SessionElement {
         text-decoration: underline;
       }
       button {
-        min-height: 32px;
+        min-height: 2rem;
         white-space: nowrap;
       }
       @media (pointer: coarse) {
@@ -48,15 +48,15 @@ export class Transport extends SessionElement {
       }
       .scrub {
         display: flex;
-        flex: 1 1 120px;
+        flex: 1 1 7.5rem;
         gap: 8px;
         align-items: center;
         min-width: 0;
-        font-size: 14px;
+        font-size: 0.875rem;
       }
       .scrub input {
         flex: 1;
-        min-width: 60px;
+        min-width: 3.75rem;
         padding: 0;
         border: 0;
         background: none;

@@ -3,7 +3,7 @@ import { css } from 'lit'
 
 export const workStyles = css`
   h2 {
-    font-size: 17px;
+    font-size: 1.0625rem;
   }
   h3 {
     margin-top: 12px;
@@ -13,7 +13,7 @@ export const workStyles = css`
   }
   p + p,
   .row,
-  .row + p {
+  .row + :is(p, .mark) {
     margin-top: 8px;
   }
   .row {
@@ -25,7 +25,7 @@ export const workStyles = css`
   .figure {
     font-size: var(--reading);
     font-weight: 600;
-    line-height: 32px;
+    line-height: 2rem;
   }
   .mark {
     padding-inline-start: 8px;

@@ -32,13 +32,13 @@ export class Workings extends SessionElement {
         margin-top: 16px;
       }
       h3 {
-        font-size: 17px;
+        font-size: 1.0625rem;
       }
       .note,
       li {
         margin-top: 4px;
-        font-size: 15px;
-        line-height: 20px;
+        font-size: 0.9375rem;
+        line-height: 1.25rem;
       }
       ul {
         padding-inline-start: 20px;

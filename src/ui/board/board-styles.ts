@@ -3,12 +3,12 @@ import { css } from 'lit'
 
 export const boardStyles = css`
   h2 {
-    font-size: 20px;
-    line-height: 26px;
+    font-size: 1.25rem;
+    line-height: 1.625rem;
   }
   h3 {
-    font-size: 17px;
-    line-height: 24px;
+    font-size: 1.0625rem;
+    line-height: 1.5rem;
   }
   p {
     max-width: 90ch;

@@ -54,14 +54,14 @@ export class BoardView extends SessionElement {
         flex-wrap: wrap;
         gap: 0 12px;
         align-items: center;
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
       .spreads span {
-        flex: 0 1 300px;
+        flex: 0 1 18.75rem;
       }
       .spreads svg {
-        width: 204px;
-        height: 16px;
+        width: 12.75rem;
+        height: 1rem;
         fill: none;
         stroke: var(--graphite);
       }
@@ -77,7 +77,7 @@ export class BoardView extends SessionElement {
       .again {
         padding-inline-start: 20px;
         list-style: disc;
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
     `,
   ]

@@ -43,12 +43,12 @@ export class ClassTable extends LitElement {
         white-space: nowrap;
       }
       th button {
-        min-height: 28px;
+        min-height: 1.75rem;
         margin: 0 -4px;
         padding: 0 4px;
         border: 0;
         background: none;
-        font-size: 14px;
+        font-size: 0.875rem;
         text-align: inherit;
       }
       tbody th {
@@ -58,16 +58,16 @@ export class ClassTable extends LitElement {
         margin-top: 8px;
       }
       tbody th {
-        min-width: 150px;
+        min-width: 9.375rem;
       }
       .words {
-        min-width: 110px;
+        min-width: 6.875rem;
         max-width: 46ch;
         overflow-wrap: anywhere;
       }
       svg {
-        width: 60px;
-        height: 10px;
+        width: 3.75rem;
+        height: 0.625rem;
         margin-inline-start: 8px;
         fill: var(--soft);
         stroke: none;

@@ -38,7 +38,7 @@ export class FileDrop extends LitElement {
       }
       progress {
         flex: 1;
-        min-width: 120px;
+        min-width: 7.5rem;
         accent-color: var(--accent);
       }
     `,

@@ -30,7 +30,7 @@ export class StepPanel extends LitElement {
       }
       h4 {
         margin: 8px 0 4px;
-        font-size: 16px;
+        font-size: 1rem;
       }
       li {
         margin: 4px 0;
@@ -39,7 +39,7 @@ export class StepPanel extends LitElement {
       }
       .told {
         color: var(--soft);
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
     `,
   ]

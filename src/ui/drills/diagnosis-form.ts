@@ -26,7 +26,7 @@ export class DiagnosisForm extends DrillElement {
     css`
       form {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 300px), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 18.75rem), 1fr));
         gap: 8px 24px;
         margin-top: 4px;
       }

@@ -12,7 +12,7 @@ export class DrillGlimpse extends LitElement {
     svg {
       display: block;
       width: 100%;
-      max-width: 320px;
+      max-width: 20rem;
       height: auto;
       margin-top: 12px;
     }

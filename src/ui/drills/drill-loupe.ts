@@ -18,7 +18,7 @@ export class DrillLoupe extends LitElement {
     }
     canvas {
       display: block;
-      width: 192px;
+      width: 12rem;
       max-width: 100%;
       border: 1px solid #857e72;
       border-radius: 50%;
@@ -27,7 +27,7 @@ export class DrillLoupe extends LitElement {
       forced-color-adjust: none;
     }
     figcaption {
-      font-size: 14px;
+      font-size: 0.875rem;
       text-align: center;
     }
   `

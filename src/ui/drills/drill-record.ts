@@ -24,7 +24,7 @@ export class DrillRecord extends DrillElement {
         color: var(--accent);
       }
       .job {
-        min-width: 200px;
+        min-width: 12.5rem;
         text-align: start;
         white-space: normal;
       }

@@ -21,8 +21,8 @@ export const drillStyles = [
       overflow-x: auto;
     }
     .field {
-      font-size: 14px;
-      line-height: 20px;
+      font-size: 0.875rem;
+      line-height: 1.25rem;
     }
     .field select {
       display: block;
@@ -33,7 +33,7 @@ export const drillStyles = [
       gap: 4px;
       align-items: flex-start;
       padding: 2px 0;
-      line-height: 24px;
+      line-height: 1.5rem;
     }
     label.pick input {
       flex: none;

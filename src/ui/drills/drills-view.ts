@@ -44,7 +44,7 @@ export class DrillsView extends DrillElement {
         gap: 8px 24px;
         align-items: center;
       }
-      @media (min-width: 1100px) {
+      @media (min-width: 68.75em) {
         .work {
           grid-template:
             'evidence ticket' auto

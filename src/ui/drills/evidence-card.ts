@@ -35,7 +35,7 @@ export class EvidenceCard extends DrillElement {
       small {
         display: block;
         color: var(--soft);
-        font-size: 13px;
+        font-size: 0.8125rem;
       }
     `,
   ]

@@ -18,7 +18,7 @@ export class EyePatches extends LitElement {
     svg {
       display: block;
       width: 100%;
-      max-width: 460px;
+      max-width: 28.75rem;
       height: auto;
       margin: 8px 0;
       background: var(--paper);

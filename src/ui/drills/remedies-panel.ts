@@ -33,7 +33,7 @@ export class RemediesPanel extends SessionElement {
     css`
       .remedies {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, 400px), 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, 25rem), 1fr));
         gap: 8px 24px;
         margin-top: 8px;
       }

@@ -25,17 +25,17 @@ export class GlossaryView extends SessionElement {
         align-items: center;
       }
       h2 {
-        font-size: 20px;
-        line-height: 28px;
+        font-size: 1.25rem;
+        line-height: 1.75rem;
       }
       input {
-        width: 220px;
+        width: 13.75rem;
         max-width: 100%;
         padding: 0 8px;
       }
       dl {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(340px, 100%), 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(min(21.25rem, 100%), 1fr));
         gap: 8px;
       }
       dl > div {
@@ -49,7 +49,7 @@ export class GlossaryView extends SessionElement {
       dd + dd {
         margin-top: 4px;
         color: var(--soft);
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
       dd button {
         margin-inline-end: 4px;

@@ -30,7 +30,7 @@ export class ExercisePanel extends RigElement {
     rigStyles,
     css`
       ol {
-        max-width: 320px;
+        max-width: 20rem;
         margin-top: 4px;
       }
       li {

@@ -27,7 +27,7 @@ export class LinePlot extends LitElement {
       display: block;
       width: 100%;
       height: auto;
-      max-width: 520px;
+      max-width: 32.5rem;
     }
     text {
       fill: var(--soft);

@@ -53,7 +53,7 @@ export class PickRig extends RigElement {
     css`
       .place {
         flex: 1 1 100%;
-        max-width: 1000px;
+        max-width: 62.5rem;
       }
       input[type='range'] {
         display: block;

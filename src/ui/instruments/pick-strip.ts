@@ -26,7 +26,7 @@ export class PickStrip extends LitElement {
     svg {
       display: block;
       width: 100%;
-      max-width: 1000px;
+      max-width: 62.5rem;
       height: auto;
       cursor: ew-resize;
       touch-action: pan-y;
@@ -55,7 +55,7 @@ export class PickStrip extends LitElement {
       font-size: 15px;
       text-anchor: middle;
     }
-    @media (max-width: 700px) {
+    @media (max-width: 43.75em) {
       text {
         font-size: 28px;
       }

@@ -57,7 +57,7 @@ export class ProofResult extends LitElement {
       svg {
         display: block;
         width: 100%;
-        max-width: 420px;
+        max-width: 26.25rem;
         height: auto;
         margin: 8px 0;
         background: var(--paper);

@@ -34,7 +34,7 @@ export class ProofRig extends RigElement {
     css`
       .results {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 420px), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 26.25rem), 1fr));
         gap: 8px 32px;
         margin-top: 8px;
       }

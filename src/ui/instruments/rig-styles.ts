@@ -7,15 +7,15 @@ export const rigStyles = [
   css`
     .row > label,
     .field {
-      font-size: 14px;
-      line-height: 20px;
+      font-size: 0.875rem;
+      line-height: 1.25rem;
     }
     .field select {
       display: block;
       max-width: 100%;
     }
     tack-number-field {
-      width: 128px;
+      width: 8rem;
     }
     tack-choice {
       max-width: 100%;
@@ -32,7 +32,7 @@ export const rigStyles = [
       display: flex;
       gap: 4px;
       align-items: center;
-      font-size: 15px;
+      font-size: 0.9375rem;
     }
     details {
       margin-top: 8px;

@@ -25,7 +25,7 @@ export class TackmeterNow extends LitElement {
       ul {
         display: grid;
         gap: 0 16px;
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
     `,
   ]

@@ -31,7 +31,7 @@ export class TackmeterPicture extends LitElement {
     svg {
       display: block;
       width: 100%;
-      max-width: 560px;
+      max-width: 35rem;
       height: auto;
     }
     .roller {

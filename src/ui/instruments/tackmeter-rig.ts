@@ -54,9 +54,9 @@ export class TackmeterRig extends RigElement {
         gap: 8px 24px;
         margin-top: 8px;
       }
-      @media (min-width: 1000px) {
+      @media (min-width: 62.5em) {
         .rig {
-          grid-template-columns: minmax(0, 560px) minmax(0, 1fr);
+          grid-template-columns: minmax(0, 35rem) minmax(0, 1fr);
         }
       }
     `,

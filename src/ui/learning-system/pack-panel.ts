@@ -27,7 +27,7 @@ export class PackPanel extends LitElement {
     css`
       .lessons {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, 260px), 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, 16.25rem), 1fr));
         gap: 4px 16px;
         margin: 8px 0;
       }
@@ -35,13 +35,13 @@ export class PackPanel extends LitElement {
         display: flex;
         gap: 6px;
         align-items: center;
-        min-height: 28px;
+        min-height: 1.75rem;
       }
       .lessons input {
         flex: none;
       }
       .numbers input {
-        width: 96px;
+        width: 6rem;
       }
     `,
   ]

@@ -25,10 +25,10 @@ export class VisitBar extends LitElement {
         padding: 4px 12px;
         border-bottom: 1px solid var(--edge);
         background: var(--accent-ground);
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
       p {
-        flex: 1 1 320px;
+        flex: 1 1 20rem;
       }
       tack-aside-list {
         flex: 1 1 100%;

@@ -29,7 +29,7 @@ export class LecturePrepare extends LectureElement {
       .show {
         min-height: 44px;
         padding: 0 24px;
-        font-size: 18px;
+        font-size: 1.125rem;
       }
       .show:enabled {
         background: var(--accent);
@@ -50,9 +50,9 @@ export class LecturePrepare extends LectureElement {
       .keys li {
         margin-top: 4px;
       }
-      @media (min-width: 900px) {
+      @media (min-width: 56.25em) {
         .two {
-          grid-template-columns: minmax(300px, 2fr) minmax(0, 5fr);
+          grid-template-columns: minmax(18.75rem, 2fr) minmax(0, 5fr);
           align-items: start;
         }
       }

@@ -36,7 +36,7 @@ export const lectureShowStyles = css`
     padding: 8px 24px;
     border-top: 1px solid var(--line);
     background: var(--field);
-    font-size: max(20px, min(1.46vw, 2.6vh));
+    font-size: max(1.25rem, min(1.46vw, 2.6vh));
     line-height: 1.35;
     white-space: pre-line;
     overflow-wrap: anywhere;
@@ -49,7 +49,7 @@ export const lectureShowStyles = css`
     min-height: 2.2em;
     padding: 0 1.4em;
     color: var(--soft);
-    font-size: max(18px, min(1.32vw, 2.34vh));
+    font-size: max(1.125rem, min(1.32vw, 2.34vh));
   }
   .controls {
     position: absolute;
@@ -64,7 +64,7 @@ export const lectureShowStyles = css`
     pointer-events: none;
   }
   /* Over a picture this small they would leave nothing of it: they stand below it instead, in one row. */
-  @media (max-width: 719px), (max-height: 499px) {
+  @media (width < 45em), (height < 31.25em) {
     main {
       grid-template-rows: minmax(0, 1fr) auto auto auto;
     }
@@ -78,7 +78,7 @@ export const lectureShowStyles = css`
   }
   .told {
     margin-bottom: 8px;
-    font-size: 17px;
+    font-size: 1.0625rem;
   }
   .blank {
     position: absolute;

@@ -42,7 +42,7 @@ export class SceneEditor extends LectureElement {
       }
       .fields {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 300px), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 18.75rem), 1fr));
         gap: 8px 24px;
         align-items: start;
         margin-top: 12px;

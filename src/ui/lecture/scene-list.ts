@@ -33,7 +33,7 @@ export class SceneList extends LectureElement {
       }
       .choose {
         display: grid;
-        grid-template-columns: 28px minmax(0, 1fr);
+        grid-template-columns: 1.75rem minmax(0, 1fr);
         gap: 0 8px;
         width: 100%;
         min-height: 44px;
@@ -41,7 +41,7 @@ export class SceneList extends LectureElement {
         border-color: var(--edge);
         color: var(--graphite);
         font-weight: 400;
-        line-height: 20px;
+        line-height: 1.25rem;
         text-align: start;
         overflow-wrap: anywhere;
       }
@@ -61,7 +61,7 @@ export class SceneList extends LectureElement {
         gap: 0 8px;
         align-items: center;
         color: var(--soft);
-        font-size: 14px;
+        font-size: 0.875rem;
         font-weight: 400;
       }
       .doings {

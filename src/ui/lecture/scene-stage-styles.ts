@@ -9,7 +9,7 @@ export const sceneStageStyles = css`
     color: var(--graphite);
   }
   .scene {
-    --text: max(28px, min(2.05cqw, 3.64cqh));
+    --text: max(1.75rem, min(2.05cqw, 3.64cqh));
     display: grid;
     grid-template: auto minmax(0, 1fr) / minmax(0, 1fr);
     gap: 0 1.2em;
@@ -19,9 +19,9 @@ export const sceneStageStyles = css`
     font-size: var(--text);
     line-height: 1.2;
   }
-  @media (max-height: 499px) {
+  @media (height < 31.25em) {
     .scene {
-      --text: max(20px, min(2.05cqw, 3.64cqh));
+      --text: max(1.25rem, min(2.05cqw, 3.64cqh));
     }
   }
   :host([small]) .scene {
@@ -72,7 +72,7 @@ export const sceneStageStyles = css`
   .stair {
     width: auto;
     height: calc(1.9 * var(--text));
-    font-size: 16px;
+    font-size: 1rem;
   }
   .picture {
     position: relative;

@@ -18,6 +18,7 @@ import { orderTreads } from '../orders/order-words.ts'
 import { say } from '../say.ts'
 import '../section-picture.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { textScale } from '../text-scale.ts'
 import { numberWords } from './number-words.ts'
 import { plainText } from './plain-text.ts'
 import { sceneStageStyles } from './scene-stage-styles.ts'
@@ -199,7 +200,7 @@ export class SceneStage extends LitElement {
     this.#measured = picture
     const stair = this.renderRoot.querySelector<HTMLElement>('tack-ink-stair')
     // The stair is laid out for a desk; for a hall it is magnified as the pictures are.
-    stair?.style.setProperty('zoom', String(this._size.text / 16))
+    stair?.style.setProperty('zoom', String(this._size.text / (16 * textScale())))
   }
 
   #measure(): void {

@@ -48,18 +48,18 @@ export class ShowControls extends LectureElement {
         gap: 2px;
       }
       .spots button {
-        min-width: 32px;
+        min-width: 2rem;
       }
       button,
       select {
-        min-height: 36px;
-        font-size: 16px;
+        min-height: 2.25rem;
+        font-size: 1rem;
       }
       select {
-        max-width: 180px;
+        max-width: 11.25rem;
       }
       .next {
-        min-width: 140px;
+        min-width: 8.75rem;
         background: var(--accent);
         color: var(--on-accent);
       }
@@ -70,7 +70,7 @@ export class ShowControls extends LectureElement {
       .end {
         margin-inline-start: auto;
       }
-      @media (max-width: 719px), (max-height: 499px) {
+      @media (width < 45em), (height < 31.25em) {
         .row,
         .spots {
           flex-wrap: nowrap;

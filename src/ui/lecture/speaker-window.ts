@@ -42,17 +42,17 @@ export class SpeakerWindow extends LitElement {
         gap: 4px 24px;
         align-items: baseline;
         justify-content: space-between;
-        font-size: 20px;
+        font-size: 1.25rem;
       }
       .top b {
-        font-size: 34px;
-        line-height: 40px;
+        font-size: 2.125rem;
+        line-height: 2.5rem;
       }
       h1 {
         margin: 0;
-        font-size: 24px;
+        font-size: 1.5rem;
         font-weight: 650;
-        line-height: 30px;
+        line-height: 1.875rem;
         overflow-wrap: anywhere;
       }
       .note {
@@ -61,15 +61,15 @@ export class SpeakerWindow extends LitElement {
         border-radius: var(--corner);
         background: var(--panel);
         color: var(--graphite);
-        font-size: 24px;
-        line-height: 34px;
+        font-size: 1.5rem;
+        line-height: 2.125rem;
         overflow-wrap: anywhere;
       }
       .note p {
         white-space: pre-line;
       }
       .then {
-        font-size: 18px;
+        font-size: 1.125rem;
       }
       .buttons {
         display: flex;
@@ -77,9 +77,9 @@ export class SpeakerWindow extends LitElement {
         gap: 8px;
       }
       .buttons button {
-        min-height: 56px;
+        min-height: 3.5rem;
         padding: 0 20px;
-        font-size: 20px;
+        font-size: 1.25rem;
       }
       .buttons .next {
         flex: 1;
@@ -91,7 +91,7 @@ export class SpeakerWindow extends LitElement {
         border: 1px solid var(--edge);
         border-radius: var(--corner);
         background: var(--accent-ground);
-        font-size: 17px;
+        font-size: 1.0625rem;
       }
     `,
   ]

@@ -57,8 +57,8 @@ export class AnswerForm extends LitElement {
         border: 1px solid var(--line);
         border-radius: var(--corner);
         background: var(--field);
-        font-size: 16px;
-        line-height: 24px;
+        font-size: 1rem;
+        line-height: 1.5rem;
         cursor: pointer;
       }
       label.choice:has(:checked) {
@@ -86,10 +86,10 @@ export class AnswerForm extends LitElement {
         flex: 1;
       }
       li button {
-        min-width: 32px;
+        min-width: 2rem;
       }
       .number input {
-        width: 112px;
+        width: 7rem;
         padding: 0 8px;
         text-align: end;
       }

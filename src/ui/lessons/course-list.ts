@@ -30,21 +30,21 @@ export class CourseList extends LitElement {
       :host {
         display: grid;
         gap: 12px;
-        max-width: 1100px;
+        max-width: 68.75rem;
       }
       .lead {
         max-width: 70ch;
-        font-size: 17px;
+        font-size: 1.0625rem;
       }
       label.check {
         display: flex;
         gap: 8px;
         align-items: center;
-        min-height: 28px;
+        min-height: 1.75rem;
       }
       .course {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(330px, 100%), 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(min(20.625rem, 100%), 1fr));
         gap: 8px;
       }
       .course > li {
@@ -66,7 +66,7 @@ export class CourseList extends LitElement {
       }
       .aims {
         padding-inline-start: 20px;
-        font-size: 15px;
+        font-size: 0.9375rem;
         list-style: disc;
       }
       .own {

@@ -30,7 +30,7 @@ export class HandIn extends SessionElement {
         max-width: 70ch;
       }
       input {
-        width: 240px;
+        width: 15rem;
         max-width: 100%;
         padding: 0 8px;
       }

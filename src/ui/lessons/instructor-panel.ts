@@ -30,14 +30,14 @@ export class InstructorPanel extends LitElement {
         gap: 4px 8px;
         align-items: center;
         max-width: 100%;
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
       select {
         max-width: 100%;
       }
       a {
         color: var(--accent);
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
     `,
   ]

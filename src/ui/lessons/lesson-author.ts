@@ -12,6 +12,7 @@ import { benchNow } from '../../session/lesson-bench.ts'
 import { say, sayNumber } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { textScale } from '../text-scale.ts'
 import { saveText } from '../strip/save-text.ts'
 import '../number-field.ts'
 import { checkerLine } from './checker-line.ts'
@@ -60,12 +61,12 @@ export class LessonAuthor extends SessionElement {
       textarea {
         width: 100%;
         height: 46dvh;
-        min-height: 240px;
+        min-height: 15rem;
         border: 1px solid var(--edge);
         background: var(--field);
         color: inherit;
         font:
-          14px/20px ui-monospace,
+          0.875rem/1.25rem ui-monospace,
           monospace;
         tab-size: 2;
         white-space: pre;
@@ -92,9 +93,9 @@ export class LessonAuthor extends SessionElement {
       select {
         max-width: 100%;
       }
-      @media (min-width: 1100px) {
+      @media (min-width: 68.75em) {
         :host {
-          grid-template-columns: minmax(420px, 3fr) minmax(300px, 2fr) minmax(400px, 3fr);
+          grid-template-columns: minmax(26.25rem, 3fr) minmax(18.75rem, 2fr) minmax(25rem, 3fr);
           align-items: start;
         }
       }
@@ -283,7 +284,7 @@ export class LessonAuthor extends SessionElement {
     const at = offsetOf(field.value, line, col)
     field.focus()
     field.setSelectionRange(at, at)
-    field.scrollTop = Math.max(0, (line - 4) * lineHeight)
+    field.scrollTop = Math.max(0, (line - 4) * lineHeight * textScale())
   }
 
   #save(): void {
@@ -292,7 +293,7 @@ export class LessonAuthor extends SessionElement {
   }
 }
 
-/** px, as in the styles */
+/** px of a line as the styles have it, where text has its usual size */
 const lineHeight = 20
 
 customElements.define('tack-lesson-author', LessonAuthor)

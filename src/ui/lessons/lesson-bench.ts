@@ -63,10 +63,10 @@ export class LessonBench extends SessionElement {
       .veil {
         display: grid;
         place-items: center;
-        min-height: 160px;
+        min-height: 10rem;
         padding: 24px;
         background: repeating-linear-gradient(135deg, var(--panel) 0 14px, var(--ground) 14px 16px);
-        font-size: 17px;
+        font-size: 1.0625rem;
         text-align: center;
       }
       .pictures {
@@ -83,28 +83,28 @@ export class LessonBench extends SessionElement {
       tack-section-panel,
       tack-loupe-panel,
       tack-line-picture {
-        height: 320px;
+        height: 20rem;
       }
       tack-telling {
         grid-template-columns: minmax(0, 1fr);
       }
-      @container (min-width: 820px) {
+      @container (min-width: 51.25rem) {
         .bench {
-          grid-template-columns: minmax(400px, 2fr) minmax(0, 3fr);
+          grid-template-columns: minmax(25rem, 2fr) minmax(0, 3fr);
           align-items: start;
         }
         tack-section-panel,
         tack-loupe-panel,
         tack-line-picture {
-          height: clamp(260px, 44dvh, 520px);
+          height: clamp(16.25rem, 44dvh, 32.5rem);
         }
       }
       /* So that the pulls, which lessons ask to be read, are seen below the picture. */
-      @media (max-height: 860px) {
+      @media (max-height: 53.75em) {
         tack-section-panel,
         tack-loupe-panel,
         tack-line-picture {
-          height: 256px;
+          height: 16rem;
         }
       }
     `,

@@ -15,7 +15,7 @@ export class LessonHandout extends LitElement {
     lessonStyles,
     css`
       :host {
-        max-width: 820px;
+        max-width: 51.25rem;
       }
       article {
         display: grid;
@@ -32,8 +32,8 @@ export class LessonHandout extends LitElement {
         color: inherit;
       }
       .prose-text {
-        font-size: 15px;
-        line-height: 21px;
+        font-size: 0.9375rem;
+        line-height: 1.3125rem;
       }
       ol.steps,
       ol.blanks {
@@ -61,10 +61,10 @@ export class LessonHandout extends LitElement {
         border: 1px solid #b9b2a6;
       }
       .small {
-        font-size: 13px;
-        line-height: 18px;
+        font-size: 0.8125rem;
+        line-height: 1.125rem;
       }
-      @media (max-width: 600px) {
+      @media (max-width: 37.5em) {
         article {
           padding: 16px;
         }

@@ -28,7 +28,7 @@ export class LessonResults extends LitElement {
       :host {
         display: grid;
         gap: 12px;
-        max-width: 760px;
+        max-width: 47.5rem;
         padding: 16px 20px;
         border-radius: var(--corner);
         background: var(--panel);
@@ -37,7 +37,7 @@ export class LessonResults extends LitElement {
         display: grid;
         grid-template-columns: minmax(0, 1fr) auto;
         gap: 4px 24px;
-        font-size: 17px;
+        font-size: 1.0625rem;
       }
       dd {
         font-weight: 650;

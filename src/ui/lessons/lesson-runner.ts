@@ -44,7 +44,7 @@ export class LessonRunner extends SessionElement {
       }
       .kind {
         color: var(--soft);
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
       .words {
         border-color: var(--accent);
@@ -56,7 +56,7 @@ export class LessonRunner extends SessionElement {
       .told {
         border-color: var(--graphite);
         background: var(--field);
-        font-size: 16px;
+        font-size: 1rem;
       }
       .hints {
         padding-inline-start: 20px;
@@ -68,7 +68,7 @@ export class LessonRunner extends SessionElement {
         border-top: 1px solid var(--line);
       }
       .note {
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
       div:empty {
         display: none;

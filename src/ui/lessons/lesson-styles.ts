@@ -3,25 +3,25 @@ import { css } from 'lit'
 
 export const lessonStyles = css`
   h2 {
-    font-size: 20px;
-    line-height: 26px;
+    font-size: 1.25rem;
+    line-height: 1.625rem;
   }
   h2:focus {
     outline: none;
   }
   h3 {
-    font-size: 16px;
-    line-height: 22px;
+    font-size: 1rem;
+    line-height: 1.375rem;
   }
   h4 {
     margin: 0;
-    font-size: 16px;
+    font-size: 1rem;
   }
   .prose-text {
     display: grid;
     gap: 8px;
-    font-size: 17px;
-    line-height: 24px;
+    font-size: 1.0625rem;
+    line-height: 1.5rem;
     overflow-wrap: anywhere;
   }
   .prose-text .prose {
@@ -59,11 +59,11 @@ export const lessonStyles = css`
   .set-off {
     padding: 4px 12px;
     border-inline-start: 4px solid var(--line);
-    font-size: 15px;
-    line-height: 21px;
+    font-size: 0.9375rem;
+    line-height: 1.3125rem;
   }
   .main {
-    min-height: 36px;
+    min-height: 2.25rem;
     padding: 0 16px;
     background: var(--accent);
     color: var(--on-accent);

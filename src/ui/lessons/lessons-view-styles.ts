@@ -24,7 +24,7 @@ export const lessonsViewStyles = css`
     display: grid;
     gap: 4px;
     padding-inline-start: 20px;
-    font-size: 15px;
+    font-size: 0.9375rem;
     list-style: disc;
     overflow-wrap: anywhere;
   }
@@ -39,7 +39,7 @@ export const lessonsViewStyles = css`
   .top {
     justify-content: space-between;
   }
-  @media (max-width: 899px) {
+  @media (width < 56.25em) {
     :host([data-screen='lesson']) {
       display: grid;
       grid-template-rows: auto minmax(0, 1fr) auto;
@@ -61,10 +61,10 @@ export const lessonsViewStyles = css`
       max-height: 62dvh;
     }
   }
-  @media (min-width: 900px) {
+  @media (min-width: 56.25em) {
     :host([data-screen='lesson']) {
       display: grid;
-      grid-template: auto minmax(0, 1fr) / minmax(340px, 29%) minmax(0, 1fr);
+      grid-template: auto minmax(0, 1fr) / minmax(21.25rem, 29%) minmax(0, 1fr);
       gap: 0 8px;
       align-items: start;
     }
@@ -83,10 +83,10 @@ export const lessonsViewStyles = css`
       position: sticky;
       top: 8px;
       overflow-y: auto;
-      max-height: calc(100dvh - 16px);
+      max-height: calc(100dvh - 1rem);
     }
   }
-  @media (min-width: 1100px) and (min-height: 700px) {
+  @media (min-width: 68.75em) and (min-height: 43.75em) {
     :host([data-screen='lesson']) {
       align-items: stretch;
       height: 100%;

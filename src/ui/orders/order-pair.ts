@@ -48,20 +48,20 @@ export class OrderPair extends SessionElement {
       }
       .two {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 320px), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 20rem), 1fr));
         gap: 8px 16px;
         margin-top: 8px;
       }
       tack-section-picture {
-        height: 260px;
+        height: 16.25rem;
         border: 1px solid var(--line);
       }
       h4 {
         margin: 0;
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
       input[type='range'] {
-        width: 240px;
+        width: 15rem;
         max-width: 100%;
         vertical-align: middle;
       }

@@ -43,7 +43,7 @@ export class OrderRanking extends RankingElement {
       figure {
         margin: 0;
       }
-      @media (min-width: 1000px) {
+      @media (min-width: 62.5em) {
         :host {
           grid-template-columns: minmax(0, 2fr) minmax(0, 3fr);
         }

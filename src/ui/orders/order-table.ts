@@ -42,7 +42,7 @@ export class OrderTable extends SessionElement {
       }
       td .note {
         display: block;
-        font-size: 13px;
+        font-size: 0.8125rem;
         white-space: nowrap;
       }
       td button {

@@ -16,7 +16,7 @@ const own = css`
     background: var(--panel);
   }
   h2 {
-    font-size: 17px;
+    font-size: 1.0625rem;
   }
   h3 {
     margin-top: 12px;
@@ -41,8 +41,8 @@ const own = css`
     align-items: end;
   }
   label {
-    font-size: 14px;
-    line-height: 20px;
+    font-size: 0.875rem;
+    line-height: 1.25rem;
   }
   label > select,
   label > input:not([type='checkbox'], [type='range']) {
@@ -52,8 +52,8 @@ const own = css`
     display: inline-flex;
     gap: 4px;
     align-items: center;
-    min-height: 28px;
-    font-size: 15px;
+    min-height: 1.75rem;
+    font-size: 0.9375rem;
   }
   .mark {
     padding-inline-start: 8px;
@@ -66,7 +66,7 @@ const own = css`
     margin-top: 8px;
   }
   progress {
-    width: 160px;
+    width: 10rem;
     accent-color: var(--accent);
   }
   .first {

@@ -9,6 +9,7 @@ import { inkLetters } from '../../session/letters.ts'
 import { say, sayName, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
+import { textScale } from '../text-scale.ts'
 import { signed } from './order-words.ts'
 import { ordersStyles } from './orders-styles.ts'
 
@@ -66,9 +67,9 @@ export class PositionPicture extends LitElement {
         font-weight: 700;
       }
       .finding {
-        font-size: 17px;
+        font-size: 1.0625rem;
         font-weight: 650;
-        line-height: 24px;
+        line-height: 1.5rem;
       }
     `,
   ]
@@ -77,7 +78,7 @@ export class PositionPicture extends LitElement {
   declare inks: readonly Ink[]
   declare colours: ReadonlyMap<string, string>
   declare positions: PositionScores
-  /** px */
+  /** px where text has its usual size */
   declare _width: number
   #observer: ResizeObserver | undefined
 
@@ -89,7 +90,7 @@ export class PositionPicture extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback()
     this.#observer = new ResizeObserver(() => {
-      if (this.clientWidth > 0) this._width = Math.min(widest, this.clientWidth)
+      if (this.clientWidth > 0) this._width = Math.min(widest, this.clientWidth / textScale())
     })
     this.#observer.observe(this)
   }
@@ -144,7 +145,14 @@ export class PositionPicture extends LitElement {
           <text class=${isWorst ? 'number loud' : 'number'} x=${x + wide / 2} y=${beside}>${signed(off, 1)}</text>`
       })
     })
-    return html`<svg class="picture" width=${whole} height=${head + row * units} aria-hidden="true">
+    const high = head + row * units
+    return html`<svg
+      class="picture"
+      width="${whole / 16}rem"
+      height="${high / 16}rem"
+      viewBox="0 0 ${whole} ${high}"
+      aria-hidden="true"
+    >
       ${this.inks.map((_, unit) => svg`<text class="number" x=${names + (unit + 0.5) * wide} y="16">${isNarrow ? unit + 1 : say('orders.unit', { unit: unit + 1 })}</text>`)}
       ${this.inks.map(({ name }, ink) => {
         const base = head + row * (ink + 0.5)

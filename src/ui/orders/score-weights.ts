@@ -20,7 +20,7 @@ export class ScoreWeights extends RankingElement {
     css`
       .fields {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, 240px), 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, 15rem), 1fr));
         gap: 8px 16px;
         margin-top: 8px;
       }

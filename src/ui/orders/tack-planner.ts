@@ -50,7 +50,7 @@ export class TackPlanner extends SessionElement {
       }
       .fields {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, 180px), 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, 11.25rem), 1fr));
         gap: 8px 16px;
         margin-top: 8px;
       }

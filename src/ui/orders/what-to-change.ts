@@ -44,8 +44,8 @@ export class WhatToChange extends SessionElement {
       }
       td.words,
       th.words {
-        min-width: 160px;
-        max-width: 300px;
+        min-width: 10rem;
+        max-width: 18.75rem;
       }
     `,
   ]

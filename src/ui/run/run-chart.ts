@@ -6,6 +6,7 @@ import type { PropertyValues } from 'lit'
 import { LitElement, css, html, nothing } from 'lit'
 import type UPlot from 'uplot'
 import { say, sayNumber } from '../say.ts'
+import { textScale } from '../text-scale.ts'
 import type { Drawing } from '../../view/svg-file.ts'
 import { chartForPaper } from './chart-for-paper.ts'
 import { dashes, finite, room, tenfolds } from './chart-scale.ts'
@@ -21,7 +22,7 @@ export class MarkEvent extends Event {
   }
 }
 
-/** px */
+/** px where text has its usual size */
 const height = 220
 const letters = 13
 const labelRoom = 110
@@ -45,7 +46,7 @@ export class RunChart extends LitElement {
     :host {
       display: block;
       position: relative;
-      min-height: ${height}px;
+      min-height: ${height / 16}rem;
     }
     .uplot {
       width: min-content;
@@ -174,13 +175,14 @@ export class RunChart extends LitElement {
     const [graphite, soft, line] = ['graphite', 'soft', 'line'].map((name) =>
       style.getPropertyValue(`--${name}`).trim(),
     )
-    const font = `${letters}px ${style.fontFamily}`
-    const look = { stroke: soft, font, labelFont: font, labelSize: 20, grid: { stroke: line, width: 1 } }
+    const scale = textScale()
+    const font = `${letters * scale}px ${style.fontFamily}`
+    const look = { stroke: soft, font, labelFont: font, labelSize: 20 * scale, grid: { stroke: line, width: 1 } }
     const ticks = { stroke: line, width: 1 }
     return {
       width,
-      height,
-      padding: [10, width < narrow ? 72 : labelRoom, 0, 0],
+      height: height * scale,
+      padding: [10, scale * (width < narrow * scale ? 72 : labelRoom), 0, 0],
       legend: { show: false },
       cursor: { show: false },
       scales: {
@@ -195,7 +197,7 @@ export class RunChart extends LitElement {
           ...look,
           ticks,
           label: say('run.sheetAxis'),
-          size: 30,
+          size: 30 * scale,
           ...(this.early
             ? { splits: (_: UPlot, __: number, ___: number, most: number) => tenfolds.filter((each) => each <= most) }
             : {}),
@@ -206,7 +208,7 @@ export class RunChart extends LitElement {
           ...look,
           ticks,
           label: this.axis,
-          size: 48,
+          size: 48 * scale,
           values: (_, splits) => splits.map((split) => sayNumber(split, 0, 2)),
         },
       ],
@@ -229,7 +231,7 @@ export class RunChart extends LitElement {
               ends: this.#ends(),
               graphite,
               soft,
-              letters,
+              letters: letters * scale,
               font: style.fontFamily,
             }),
         ],

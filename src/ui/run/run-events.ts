@@ -32,7 +32,7 @@ export class RunEvents extends RunElement {
         border-bottom: 1px solid var(--line);
       }
       tack-number-field {
-        width: 140px;
+        width: 8.75rem;
       }
     `,
   ]

@@ -32,7 +32,7 @@ export class RunView extends RunElement {
     sharedStyles,
     ordersStyles,
     css`
-      @media (min-width: 1100px) {
+      @media (min-width: 68.75em) {
         .setting {
           display: grid;
           grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
@@ -41,7 +41,7 @@ export class RunView extends RunElement {
       }
       .charts {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 560px), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 35rem), 1fr));
         gap: 8px 24px;
       }
       figure {
@@ -53,23 +53,23 @@ export class RunView extends RunElement {
         flex-wrap: wrap;
         gap: 4px 16px;
         align-items: center;
-        min-height: 32px;
+        min-height: 2rem;
       }
       .title label > select {
         display: inline-block;
       }
       figcaption {
-        font-size: 14px;
+        font-size: 0.875rem;
       }
       .marker input[type='range'] {
-        flex: 1 1 240px;
+        flex: 1 1 15rem;
         min-width: 0;
       }
       .marker tack-number-field {
-        width: 120px;
+        width: 7.5rem;
       }
       .sheets {
-        width: 160px;
+        width: 10rem;
       }
     `,
   ]

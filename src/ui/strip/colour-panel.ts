@@ -31,7 +31,7 @@ export class ColourPanel extends StripElement {
     stripStyles,
     css`
       .swatch {
-        height: 64px;
+        height: 4rem;
         border: 1px solid var(--edge);
         background: var(--patch);
         forced-color-adjust: none;
@@ -49,13 +49,13 @@ export class ColourPanel extends StripElement {
         margin: 0;
       }
       figcaption {
-        font-size: 14px;
+        font-size: 0.875rem;
       }
       .row {
         align-items: baseline;
       }
       tack-hue-plane {
-        max-width: 320px;
+        max-width: 20rem;
         margin-top: 8px;
       }
     `,

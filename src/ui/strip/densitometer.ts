@@ -32,7 +32,7 @@ export class Densitometer extends StripElement {
         margin-top: 12px;
       }
       dt {
-        font-size: 14px;
+        font-size: 0.875rem;
       }
       .through {
         text-decoration: underline;

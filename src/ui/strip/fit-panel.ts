@@ -30,7 +30,7 @@ export class FitPanel extends StripElement {
         display: inline-flex;
         gap: 8px;
         align-items: center;
-        min-height: 28px;
+        min-height: 1.75rem;
       }
       input {
         flex: none;

@@ -31,13 +31,13 @@ export class FitResult extends StripElement {
     stripStyles,
     css`
       input {
-        width: 240px;
+        width: 15rem;
         max-width: 100%;
         padding: 0 8px;
       }
       label {
         display: grid;
-        font-size: 14px;
+        font-size: 0.875rem;
       }
     `,
   ]

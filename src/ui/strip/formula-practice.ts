@@ -33,18 +33,18 @@ export class FormulaPractice extends StripElement {
         margin-top: 12px;
       }
       label {
-        flex: 1 1 280px;
-        max-width: 480px;
+        flex: 1 1 17.5rem;
+        max-width: 30rem;
       }
       input {
         display: block;
         width: 100%;
-        min-height: 36px;
+        min-height: 2.25rem;
         padding: 0 8px;
-        font-size: 17px;
+        font-size: 1.0625rem;
       }
       tack-formula {
-        max-width: 480px;
+        max-width: 30rem;
       }
       ul {
         margin-top: 8px;

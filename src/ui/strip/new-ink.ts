@@ -38,19 +38,19 @@ export class NewInk extends StripElement {
     css`
       label {
         display: grid;
-        font-size: 14px;
+        font-size: 0.875rem;
       }
       input[type='text'] {
-        width: 160px;
+        width: 10rem;
         padding: 0 8px;
       }
       input[type='color'] {
-        width: 56px;
+        width: 3.5rem;
         padding: 2px;
         cursor: pointer;
       }
       tack-number-field {
-        width: 88px;
+        width: 5.5rem;
       }
     `,
   ]

@@ -20,7 +20,7 @@ export class NormalBand extends LitElement {
       svg {
         display: block;
         width: 100%;
-        max-width: 320px;
+        max-width: 20rem;
         height: auto;
         font-size: 11px;
       }
@@ -40,7 +40,7 @@ export class NormalBand extends LitElement {
         text-anchor: middle;
       }
       p {
-        font-size: 14px;
+        font-size: 0.875rem;
       }
     `,
   ]

@@ -48,8 +48,8 @@ export class PatchStrip extends StripElement {
       }
       button {
         position: relative;
-        width: 60px;
-        min-height: 68px;
+        width: 3.75rem;
+        min-height: 4.25rem;
         padding: 0 0 4px;
         border: 1px solid #857e72;
         border-radius: 0;
@@ -70,9 +70,9 @@ export class PatchStrip extends StripElement {
         outline-offset: 2px;
         box-shadow: 0 0 0 2px #fdfcfa;
       }
-      @media (max-width: 480px) {
+      @media (max-width: 30em) {
         button {
-          width: 50px;
+          width: 3.125rem;
         }
       }
       .outside::before {
@@ -98,17 +98,17 @@ export class PatchStrip extends StripElement {
         left: 0;
         background: #fdfcfa;
         color: #2a2927;
-        font-size: 13px;
+        font-size: 0.8125rem;
         font-weight: 600;
-        line-height: 18px;
+        line-height: 1.125rem;
         white-space: nowrap;
       }
       .head {
         position: absolute;
         top: 6px;
         left: 50%;
-        width: 36px;
-        height: 36px;
+        width: 2.25rem;
+        height: 2.25rem;
         border: 3px solid #2a2927;
         border-radius: 50%;
         box-shadow:

@@ -39,7 +39,7 @@ export class SheetPanel extends StripElement {
         grid-template-columns: minmax(0, 1fr);
         gap: 16px 32px;
       }
-      @media (min-width: 1100px) {
+      @media (min-width: 68.75em) {
         :host {
           grid-template-columns: minmax(0, 9fr) minmax(0, 10fr);
           align-items: start;

@@ -27,11 +27,11 @@ export class SheetTable extends StripElement {
         vertical-align: middle;
       }
       tbody th {
-        max-width: 180px;
+        max-width: 11.25rem;
         overflow-wrap: anywhere;
       }
       input {
-        width: 72px;
+        width: 4.5rem;
         padding: 0 4px;
         text-align: end;
       }

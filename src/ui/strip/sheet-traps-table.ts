@@ -29,7 +29,7 @@ export class SheetTrapsTable extends StripElement {
       }
       li {
         margin-top: 4px;
-        font-size: 15px;
+        font-size: 0.9375rem;
       }
     `,
   ]

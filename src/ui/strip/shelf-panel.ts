@@ -32,7 +32,7 @@ export class ShelfPanel extends StripElement {
     css`
       .lists {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 300px), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 18.75rem), 1fr));
         gap: 16px 32px;
       }
       li {
@@ -44,7 +44,7 @@ export class ShelfPanel extends StripElement {
         border-bottom: 1px solid var(--line);
       }
       li > span:first-child {
-        flex: 1 1 140px;
+        flex: 1 1 8.75rem;
         overflow-wrap: anywhere;
       }
       li .note {

@@ -25,10 +25,10 @@ export class ShelfSaver extends StripElement {
       }
       label {
         display: grid;
-        font-size: 14px;
+        font-size: 0.875rem;
       }
       input {
-        width: 160px;
+        width: 10rem;
         padding: 0 8px;
       }
     `,

@@ -86,17 +86,17 @@ export class SpectrumPanel extends StripElement {
         display: flex;
         flex-wrap: wrap;
         gap: 0 16px;
-        font-size: 14px;
+        font-size: 0.875rem;
       }
       .key svg {
         display: inline-block;
-        width: 40px;
+        width: 2.5rem;
         height: 8px;
         margin: 0 4px 2px 0;
       }
       .key rect {
         height: 8px;
-        width: 40px;
+        width: 2.5rem;
       }
     `,
   ]

@@ -6,7 +6,7 @@ export const stripStyles = [
   workStyles,
   css`
     .figure small {
-      font-size: 16px;
+      font-size: 1rem;
       font-weight: 400;
     }
     input[type='file'] {
@@ -15,7 +15,7 @@ export const stripStyles = [
       background: none;
     }
     ::file-selector-button {
-      min-height: 28px;
+      min-height: 1.75rem;
       margin-inline-end: 8px;
       padding: 0 8px;
       border: 1px solid var(--accent);

@@ -49,16 +49,16 @@ export class StripView extends StripElement {
         grid-template-columns: minmax(0, 1fr);
         gap: 8px;
       }
-      @media (min-width: 900px) {
+      @media (min-width: 56.25em) {
         .readings {
           grid-template: 'meter trap' auto 'spectrum colour' auto / minmax(0, 2fr) minmax(0, 3fr);
         }
       }
-      @media (min-width: 1300px) {
+      @media (min-width: 81.25em) {
         .readings {
           grid-template:
             'meter trap colour' auto
-            'spectrum trap colour' 1fr / minmax(290px, 4fr) minmax(0, 6fr) minmax(290px, 4fr);
+            'spectrum trap colour' 1fr / minmax(18.125rem, 4fr) minmax(0, 6fr) minmax(18.125rem, 4fr);
         }
       }
       tack-densitometer {
@@ -73,7 +73,7 @@ export class StripView extends StripElement {
       tack-spectrum-panel {
         grid-area: spectrum;
       }
-      @media (max-width: 899px) {
+      @media (width < 56.25em) {
         .readings > * {
           grid-area: auto;
         }

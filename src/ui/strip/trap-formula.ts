@@ -15,7 +15,7 @@ export class TrapFormula extends LitElement {
 
   static override styles = css`
     tack-formula {
-      font-size: 15px;
+      font-size: 0.9375rem;
     }
   `
 

@@ -28,11 +28,11 @@ export class TrapPanel extends StripElement {
         margin: 8px 0;
       }
       dt {
-        font-size: 14px;
+        font-size: 0.875rem;
       }
       .traps {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, max(250px, 40%)), 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, max(15.625rem, 40%)), 1fr));
         gap: 8px 24px;
         margin-top: 8px;
       }

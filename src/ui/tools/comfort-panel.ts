@@ -18,7 +18,7 @@ export class ComfortPanel extends SessionElement {
     css`
       :host {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 240px), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 15rem), 1fr));
         gap: 16px 24px;
       }
       legend {
@@ -28,7 +28,7 @@ export class ComfortPanel extends SessionElement {
         display: flex;
         gap: 4px;
         align-items: center;
-        min-height: 28px;
+        min-height: 1.75rem;
       }
       .measures {
         display: flex;

@@ -11,15 +11,15 @@ export class CopyText extends LitElement {
     css`
       textarea {
         width: 100%;
-        min-height: 72px;
+        min-height: 4.5rem;
         padding: 4px 8px;
         border: 1px solid var(--edge);
         border-radius: var(--corner);
         background: var(--field);
         color: inherit;
         font: inherit;
-        font-size: 15px;
-        line-height: 20px;
+        font-size: 0.9375rem;
+        line-height: 1.25rem;
         overflow-wrap: anywhere;
         resize: vertical;
       }

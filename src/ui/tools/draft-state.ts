@@ -15,11 +15,11 @@ export class DraftStateLine extends SessionElement {
       /* Wide enough for every quiet word, so that the head stays as it is from one to the next. */
       :host {
         display: inline-block;
-        min-width: 72px;
+        min-width: 4.5rem;
         text-align: end;
         color: var(--soft);
-        font-size: 14px;
-        line-height: 18px;
+        font-size: 0.875rem;
+        line-height: 1.125rem;
       }
       .loud {
         color: var(--graphite);

@@ -26,7 +26,7 @@ export class EmbedPanel extends SessionElement {
     css`
       fieldset {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, 200px), 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, 12.5rem), 1fr));
         gap: 4px 16px;
         margin: 8px 0;
       }
@@ -37,7 +37,7 @@ export class EmbedPanel extends SessionElement {
         display: flex;
         gap: 4px;
         align-items: center;
-        min-height: 28px;
+        min-height: 1.75rem;
       }
     `,
   ]

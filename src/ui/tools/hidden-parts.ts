@@ -48,7 +48,7 @@ export const hiddenPartStyles = css`
     align-items: start;
   }
   :host(${hasNoSettings}) main {
-    grid-template: none / repeat(auto-fit, minmax(min(100%, 420px), 1fr));
+    grid-template: none / repeat(auto-fit, minmax(min(100%, 26.25rem), 1fr));
   }
   :host(${hasNoSettings}) main > * {
     grid-area: auto;
@@ -57,7 +57,7 @@ export const hiddenPartStyles = css`
     grid-template-columns: minmax(0, 1fr);
   }
   :host([data-hidden]) main > .pictures {
-    grid-template: none / repeat(auto-fit, minmax(min(100%, 340px), 1fr));
+    grid-template: none / repeat(auto-fit, minmax(min(100%, 21.25rem), 1fr));
   }
   :host(${hasNoSettings}) main > .pictures,
   :host([data-hidden]) .pictures > tack-line-picture {
@@ -65,12 +65,12 @@ export const hiddenPartStyles = css`
   }
   :host([data-hidden]) .pictures > tack-line-picture {
     display: block;
-    height: 160px;
+    height: 10rem;
   }
   :host([data-hidden]) .pictures > :is(tack-section-panel, tack-loupe-panel) {
     display: flex;
     grid-area: auto;
-    height: 360px;
+    height: 22.5rem;
   }
   :host([data-hidden]) .pictures > tack-choice.panel,
   :host([data-hidden~='scenarios']) tack-scenario-bar,

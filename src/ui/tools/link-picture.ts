@@ -12,7 +12,7 @@ export class LinkPicture extends LitElement {
     css`
       svg {
         display: block;
-        width: 200px;
+        width: 12.5rem;
         max-width: 100%;
         margin: 4px 0 8px;
         background: #ffffff;

@@ -13,9 +13,9 @@ export class PackSection extends LitElement {
     toolStyles,
     css`
       summary {
-        font-size: 17px;
+        font-size: 1.0625rem;
         font-weight: 650;
-        line-height: 24px;
+        line-height: 1.5rem;
         cursor: pointer;
       }
     `,

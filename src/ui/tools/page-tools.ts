@@ -51,7 +51,7 @@ export class PageTools extends SessionElement {
         padding: 24px;
         border: 4px dashed var(--accent);
         background: var(--accent-ground);
-        font-size: 20px;
+        font-size: 1.25rem;
         text-align: center;
         pointer-events: none;
       }

@@ -31,7 +31,7 @@ export class PicturesPanel extends SessionElement {
     toolStyles,
     css`
       .field.width input {
-        width: 120px;
+        width: 7.5rem;
       }
       select {
         max-width: 100%;

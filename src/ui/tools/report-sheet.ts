@@ -22,8 +22,8 @@ export class ReportSheet extends SessionElement {
         color: #1c1b1a;
       }
       h2 {
-        font-size: 22px;
-        line-height: 30px;
+        font-size: 1.375rem;
+        line-height: 1.875rem;
       }
       h3 {
         margin-top: 16px;
@@ -34,7 +34,7 @@ export class ReportSheet extends SessionElement {
       }
       .link {
         overflow-wrap: anywhere;
-        font-size: 13px;
+        font-size: 0.8125rem;
       }
       @media print {
         :host {

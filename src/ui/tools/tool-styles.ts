@@ -8,8 +8,8 @@ export const toolStyles = css`
     border-top: 1px solid var(--line);
   }
   h3 {
-    font-size: 17px;
-    line-height: 24px;
+    font-size: 1.0625rem;
+    line-height: 1.5rem;
   }
   p {
     max-width: 68ch;
@@ -25,7 +25,7 @@ export const toolStyles = css`
   .field {
     display: grid;
     gap: 4px;
-    max-width: 480px;
+    max-width: 30rem;
     margin: 8px 0;
   }
   .field input {

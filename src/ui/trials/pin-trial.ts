@@ -19,7 +19,7 @@ export class PinTrial extends TrialsElement {
       }
       form {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 260px), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 16.25rem), 1fr));
         gap: 8px 16px;
         align-items: end;
         margin-top: 8px;

@@ -13,7 +13,7 @@ export const trialStyles = css`
     background: var(--field);
     color: inherit;
     font: inherit;
-    font-size: 15px;
+    font-size: 0.9375rem;
     resize: vertical;
   }
   label > input {

@@ -30,10 +30,10 @@ export class TrialsView extends TrialsElement {
         padding-bottom: 4px;
       }
       td.words {
-        min-width: 120px;
+        min-width: 7.5rem;
       }
       td textarea {
-        min-width: 200px;
+        min-width: 12.5rem;
       }
       td .note {
         display: block;
