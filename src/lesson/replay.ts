@@ -36,6 +36,7 @@ export function checkReplay(lesson: Lesson): Located[] {
   for (const [at, step] of lesson.steps.entries()) {
     const path = ['steps', at]
     bench = perform(bench, step.changes ?? [], [...path, 'changes'], problems)
+    problems.push(...standProblems(step, bench, path))
     const index = lesson.solution.findIndex((way) => way.step === step.id)
     const way = index >= 0 ? lesson.solution[index] : undefined
     const wayPath = ['solution', index]
@@ -80,6 +81,26 @@ function closedControls(actions: readonly Action[], open: readonly Control[], pa
       { path: [...path, at], message: `${control} is hidden or locked in this lesson, so the learner cannot do this` },
     ]
   })
+}
+
+/** Where the sheet cannot stand: at a unit that the press does not have, or at two places. */
+function standProblems({ sheetAfter, sheetIn }: Step, { setUp }: Bench, path: Path): Located[] {
+  const units = setUp.inks.length
+  const missing = Object.entries({ sheetAfter, sheetIn }).flatMap(([field, unit]) =>
+    unit === undefined || unit <= units
+      ? []
+      : [
+          {
+            path: [...path, field],
+            message: `there is no unit ${String(unit)} on this press; allowed are 1 to ${String(units)}`,
+          },
+        ],
+  )
+  if (sheetAfter === undefined || sheetIn === undefined) return missing
+  return [
+    ...missing,
+    { path: [...path, 'sheetIn'], message: 'the sheet is after a unit or in its nip; keep one of them' },
+  ]
 }
 
 function claimProblems(step: Step, bench: Bench, path: Path): Located[] {

@@ -1,11 +1,14 @@
 /** The four kinds of step, and what each may hold. */
 import * as v from 'valibot'
+import { inkCount } from '../press/ranges.ts'
 import { actionSchema } from './action.ts'
 import { cautionIds } from './caution.ts'
 import { benchSchema, expectationSchema, isQuestion, mistakeSchema } from './expectation.ts'
-import { fields, id, kindMessage, listOf, oneOf, text } from './field.ts'
+import { fields, id, kindMessage, listOf, oneOf, text, wholeNumber } from './field.ts'
 
 const stepKinds = ['say', 'predict', 'do', 'expect'] as const
+
+const unit = wholeNumber('unit', 1, inkCount.most)
 
 const everyStep = {
   id,
@@ -14,6 +17,10 @@ const everyStep = {
   explains: v.exactOptional(listOf(id, 'terms', 1, 6)),
   /** what the lesson itself changes on the bench as the step opens */
   changes: v.exactOptional(listOf(actionSchema, 'changes', 1, 12)),
+  /** unit, counted from 1, that the sheet has just run through as the step opens, and again after every change */
+  sheetAfter: v.exactOptional(unit),
+  /** in its place: unit, counted from 1, in whose nip the sheet is, while the films part */
+  sheetIn: v.exactOptional(unit),
   /** what the text says of the bench, to be proved true once the step is done */
   claims: v.exactOptional(listOf(benchSchema, 'claims', 1, 12)),
   cautions: v.exactOptional(listOf(oneOf('caution', cautionIds), 'cautions', 1, cautionIds.length)),

@@ -10,12 +10,13 @@ export interface Playback {
   phase: number
   playing: boolean
   slow: boolean
-  /** stops at the end of this nip */
-  oneNip: boolean
+  /** the part of its way at whose end the sheet stops; null where sheet follows sheet */
+  stopsAfter: 'nip' | 'sheet' | null
 }
 
 export type PlaybackEvent =
-  | { kind: 'play' }
+  /** runs on and on; with `once` one sheet runs through all units, or goes on from where it was paused, and stops */
+  | { kind: 'play'; once?: boolean }
   | { kind: 'pause' }
   | { kind: 'slow'; slow: boolean }
   /** time has passed, in seconds; a clock that was set back has passed none */
@@ -26,8 +27,12 @@ export type PlaybackEvent =
   | { kind: 'scrub'; phase: number }
   | { kind: 'look at unit'; unit: number }
 
-/** s that one nip takes to watch: in slow motion so that each stage can be followed, else so that the line seems to run. */
-export const nipSeconds = { slow: 2.5, usual: 0.8 }
+/**
+ * s that one nip takes to watch. Usual: chosen so that the line seems to run. Alone, as one nip is played: so that each of
+ * its parts can be followed. Slow: five times the usual, so that a sentence of 16 words can be read beside it, at the 240
+ * words a minute that adults read (Brysbaert 2019, Journal of Memory and Language 109).
+ */
+export const nipSeconds = { slow: 4, alone: 2.5, usual: 0.8 }
 
 /** Where the page opens: the filaments are stretched but not all have broken. */
 export const openingPhase = 0.55
@@ -42,15 +47,19 @@ export interface Played {
 export function play(playback: Playback, event: PlaybackEvent, units: number): Played {
   switch (event.kind) {
     case 'play':
-      return still({ ...playback, playing: true, oneNip: false, slow: playback.slow })
+      return still(event.once ? onceThrough(playback) : { ...playback, playing: true, stopsAfter: null })
     case 'pause':
-      return still({ ...playback, playing: false, oneNip: false })
+      return still({ ...playback, playing: false, stopsAfter: playback.stopsAfter === 'sheet' ? 'sheet' : null })
     case 'slow':
       return still({ ...playback, slow: event.slow })
     case 'scrub':
-      return still({ ...playback, phase: clamp(event.phase), playing: false, oneNip: false })
+      return still({ ...playback, phase: clamp(event.phase), playing: false, stopsAfter: null })
     case 'look at unit':
-      return still({ ...playback, unit: Math.min(Math.max(0, event.unit), units - 1) })
+      return still({
+        ...playback,
+        unit: Math.min(Math.max(0, event.unit), units - 1),
+        stopsAfter: playback.playing ? playback.stopsAfter : null,
+      })
     case 'step nip':
       return stepNip(playback, event.atOnce, units)
     case 'tick':
@@ -58,21 +67,35 @@ export function play(playback: Playback, event: PlaybackEvent, units: number): P
   }
 }
 
+/** A sheet that was paused on its way goes on; any other begins at the first unit. */
+function onceThrough(playback: Playback): Playback {
+  const begun = playback.stopsAfter === 'sheet' ? {} : { unit: 0, phase: 0 }
+  return { ...playback, ...begun, playing: true, stopsAfter: 'sheet' }
+}
+
 function stepNip(playback: Playback, atOnce: boolean, units: number): Played {
   const { playback: at, sheets } = playback.phase < 1 ? still(playback) : nextNip(playback, units)
-  if (!atOnce) return { playback: { ...at, playing: true, oneNip: true }, sheets }
-  return { playback: { ...at, phase: 1, playing: false, oneNip: false }, sheets }
+  if (!atOnce) return { playback: { ...at, playing: true, stopsAfter: 'nip' }, sheets }
+  return { playback: { ...at, phase: 1, playing: false, stopsAfter: null }, sheets }
 }
 
 function tick(playback: Playback, seconds: number, units: number): Played {
   if (!playback.playing) return still(playback)
   let { phase } = playback
-  phase += Math.max(0, seconds || 0) / (playback.slow || playback.oneNip ? nipSeconds.slow : nipSeconds.usual)
+  phase += Math.max(0, seconds || 0) / secondsOf(playback)
   if (phase < 1) return still({ ...playback, phase })
-  if (playback.oneNip) return still({ ...playback, phase: 1, playing: false, oneNip: false })
+  const { unit, stopsAfter } = playback
+  if (stopsAfter === 'nip' || (stopsAfter === 'sheet' && unit >= units - 1)) {
+    return still({ ...playback, phase: 1, playing: false, stopsAfter: null })
+  }
   // A page that slept through many nips goes on with the next one.
   const next = nextNip(playback, units)
   return { ...next, playback: { ...next.playback, phase: Math.min(phase - 1, 0.99) } }
+}
+
+function secondsOf({ slow, stopsAfter }: Playback): number {
+  if (slow) return nipSeconds.slow
+  return stopsAfter === 'nip' ? nipSeconds.alone : nipSeconds.usual
 }
 
 function nextNip(playback: Playback, units: number): Played {

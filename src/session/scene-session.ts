@@ -22,6 +22,7 @@ function openBench(setUp: SetUp, { unit, face = 'ink' }: ViewState, look: Pick<L
   const problem = session.change({ kind: 'load', given: writeSetUp(setUp) }).at(0)
   if (problem) throw new Error(`A scene cannot be shown: ${problem.message}`)
   const lookAt = () => session.play({ kind: 'look at unit', unit: unit ?? setUp.inks.length - 1 })
+  session.play({ kind: 'slow', slow: false })
   session.lookWith({ face, leftOut: look.leftOut, measures: look.measures })
   lookAt()
   // A sheet far into a run is printed first, and until then the bench has the units of another set-up.

@@ -41,7 +41,7 @@ interface Aside {
 
 type Listener = () => void
 
-const fieldsBesidesPhase = ['unit', 'playing', 'slow', 'oneNip'] as const
+const fieldsBesidesPhase = ['unit', 'playing', 'slow', 'stopsAfter'] as const
 
 const firstScenario: ScenarioName = 'descending'
 
@@ -66,7 +66,7 @@ export class Session {
     if ('problems' in checked) throw new Error(checked.problems.map(({ message }) => message).join('; '))
     const { setUp } = checked
     this.#history = startHistory({ setUp, scenario: firstScenario, changed: false, by: null })
-    this.#playback = { unit: setUp.inks.length - 1, phase: openingPhase, playing: false, slow: true, oneNip: false }
+    this.#playback = { unit: setUp.inks.length - 1, phase: openingPhase, playing: false, slow: true, stopsAfter: null }
   }
 
   get setUp(): SetUp {
@@ -140,7 +140,7 @@ export class Session {
   /** A scenario is looked at where all inks lie on one another, at the last unit, with the filaments stretched. */
   #lookAfresh(units: number): void {
     this.#look = { ...this.#look, leftOut: [] }
-    this.#playback = { ...this.#playback, unit: units - 1, phase: openingPhase, playing: false, oneNip: false }
+    this.#playback = { ...this.#playback, unit: units - 1, phase: openingPhase, playing: false, stopsAfter: null }
   }
 
   /**

@@ -20,6 +20,7 @@ export function twoInkSession(): Session {
   const session = new Session()
   const problems = session.change({ kind: 'load', given: twoInks })
   if (problems.length > 0) throw new Error(problems.map(({ message }) => message).join('; '))
+  session.play({ kind: 'slow', slow: false })
   session.play({ kind: 'look at unit', unit: 1 })
   session.play({ kind: 'scrub', phase: 0 })
   return session

@@ -1,4 +1,5 @@
 /** Running the press: play and pause, one nip, one sheet, slow motion, and a nip moved by hand. */
+import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { ChooseEvent } from './choice.ts'
 import './choice.ts'
@@ -8,6 +9,7 @@ import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 
 export class Transport extends SessionElement {
+  static override properties: PropertyDeclarations = { ...SessionElement.properties, once: { type: Boolean } }
   static override styles = [
     sharedStyles,
     css`
@@ -64,7 +66,14 @@ export class Transport extends SessionElement {
     `,
   ]
 
+  /** one sheet runs through at a time, as in a lesson */
+  declare once: boolean
   #unsubscribeFrames: (() => void) | undefined
+
+  constructor() {
+    super()
+    this.once = false
+  }
 
   override connectedCallback(): void {
     super.connectedCallback()
@@ -78,12 +87,16 @@ export class Transport extends SessionElement {
 
   override render() {
     const { session } = this
-    const { playing, slow, oneNip } = session.playback
+    const { playing, slow, stopsAfter } = session.playback
     const { reading } = session.setUp
-    const running = playing && !oneNip
+    const running = playing && stopsAfter !== 'nip'
     return html`
       <div class="buttons">
-        <button type="button" class="play" @click=${() => session.play({ kind: running ? 'pause' : 'play' })}>
+        <button
+          type="button"
+          class="play"
+          @click=${() => session.play(running ? { kind: 'pause' } : { kind: 'play', once: this.once })}
+        >
           ${say(running ? 'bench.pause' : 'bench.play')}
         </button>
         ${

@@ -169,6 +169,20 @@ const faults: Fault[] = [
     message: /look shows nothing that could settle this; let it expect or claim a reading off the sheet/,
   },
   {
+    name: 'sheet after a unit that the press does not have',
+    from: '    text: Type the film.',
+    to: '    text: Type the film.\n    sheetAfter: 3',
+    at: '3\n    expect',
+    message: /there is no unit 3 on this press; allowed are 1 to 2/,
+  },
+  {
+    name: 'sheet at two places',
+    from: '    text: Type the film.',
+    to: '    text: Type the film.\n    sheetAfter: 2\n    sheetIn: 1',
+    at: '1\n    expect',
+    message: /the sheet is after a unit or in its nip; keep one of them/,
+  },
+  {
     name: 'unknown reading',
     from: 'reading: { what: film, of: magenta, in: [cyan, magenta] }\n',
     to: 'reading: { what: films, of: magenta, in: [cyan, magenta] }\n',

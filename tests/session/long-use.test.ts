@@ -71,7 +71,7 @@ const jumps = [0, 20, -3 * hour, 5 * hour, 5 * hour + 16, -1e15, 9e15, 365 * 24 
 const { setUp } = new Session()
 
 describe('a clock that jumps', () => {
-  const playing: Playback = { unit: 1, phase: 0.4, playing: true, slow: false, oneNip: false }
+  const playing: Playback = { unit: 1, phase: 0.4, playing: true, slow: false, stopsAfter: null }
 
   test('moves the sheet by one nip at most, never back, and never out of the press', () => {
     let now = playing

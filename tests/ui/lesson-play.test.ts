@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { checkLesson } from '../../src/lesson/check-lesson.ts'
 import type { Lesson } from '../../src/lesson/lesson.ts'
 import type { LearningStorage } from '../../src/session/learning.ts'
@@ -8,6 +8,8 @@ import { Session } from '../../src/session/session.ts'
 import { LessonPlay } from '../../src/ui/lessons/lesson-play.ts'
 import { readingsToTake } from '../../src/ui/lessons/readings-to-take.ts'
 import { benchNow } from '../../src/session/lesson-bench.ts'
+import { openingPhase } from '../../src/session/playback.ts'
+import { changed, everyday } from '../lesson/sound-lesson.ts'
 
 const { lesson } = checkLesson(readFileSync('lessons/two-inks-wrong-order.lesson.yaml', 'utf8'), { everyday: [] })
 const wrongOrder = lesson as Lesson
@@ -137,4 +139,74 @@ test('every reading an author is offered can be taken', () => {
   expect(offered).toContain('mass trap of yellow on cyan')
   expect(offered).not.toContain('mass trap of cyan on yellow')
   expect(new Set(offered).size).toBe(offered.length)
+})
+
+describe('where the sheet stands', () => {
+  /** A lesson of two inks whose step `id` has these lines as well. */
+  function playing(id: string, lines: string) {
+    const text = changed(`  - id: ${id}\n`, `  - id: ${id}\n    ${lines}\n`)
+    const { lesson: made, problems } = checkLesson(text, { everyday })
+    if (!made) throw new Error(problems.map(({ message }) => message).join('; '))
+    const session = new Session()
+    return { session, play: new LessonPlay(made, session, made.id, null, () => now) }
+  }
+  const place = ({ playback }: Session) => [playback.unit, playback.phase, playback.playing]
+
+  test('a step that asks for something stops the press behind the last unit that prints', () => {
+    const { session, play } = playing('look', 'sheetAfter: 1')
+    play.jumpTo('guess')
+    session.play({ kind: 'look at unit', unit: 0 })
+    session.play({ kind: 'scrub', phase: 0.3 })
+    play.handIn({ choose: 'more' })
+    expect(place(session)).toEqual([0, 0.3, false])
+    session.play({ kind: 'play' })
+    play.goOn()
+    expect(play.step.id).toBe('lower')
+    expect(place(session)).toEqual([1, 1, false])
+  })
+
+  test('a step that only tells leaves a sheet alone, but not one that runs', () => {
+    const { session, play } = playing('look', 'sheetAfter: 1')
+    play.jumpTo('guess')
+    session.play({ kind: 'look at unit', unit: 0 })
+    session.play({ kind: 'play' })
+    play.goBack()
+    expect(place(session)).toEqual([1, 1, false])
+  })
+
+  test('a step that names a unit has the sheet there, also after every change of the bench', () => {
+    const { session, play } = playing('lower', 'sheetAfter: 1')
+    play.jumpTo('lower')
+    expect(place(session)).toEqual([0, 1, false])
+    session.play({ kind: 'play', once: true })
+    session.play({ kind: 'tick', seconds: 1 })
+    play.follow()
+    expect(session.playback.playing).toBe(true)
+    session.change({ kind: 'edit ink', unit: 1, field: 'tack', value: 12 })
+    play.follow()
+    expect(place(session)).toEqual([0, 1, false])
+    session.lookWith({ leftOut: ['cyan'] })
+    play.follow()
+    expect(place(session)).toEqual([1, 1, false])
+  })
+
+  test('a step may want the films parting in a nip, and shows them once its prediction is made', () => {
+    const { session, play } = playing('guess', 'sheetIn: 1')
+    play.goOn()
+    expect(place(session)).toEqual([0, openingPhase, false])
+    session.play({ kind: 'scrub', phase: 0 })
+    play.handIn({ choose: 'more' })
+    expect(place(session)).toEqual([0, openingPhase, false])
+  })
+
+  test('another patch is looked at where its last ink has been laid', () => {
+    const { session, play } = playing('look', 'sheetAfter: 1')
+    play.jumpTo('number')
+    session.lookWith({ leftOut: ['magenta'] })
+    play.follow()
+    session.play({ kind: 'look at unit', unit: 0 })
+    session.lookWith({ leftOut: [] })
+    play.follow()
+    expect(session.playback.unit).toBe(1)
+  })
 })

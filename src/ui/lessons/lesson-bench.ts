@@ -160,7 +160,7 @@ export class LessonBench extends SessionElement {
         <tack-ink-ladder class="panel" .session=${session}></tack-ink-ladder>
         ${this.#shows(ofPaper) && this.knows('coated-paper') ? html`<tack-paper-panel class="panel" .session=${session}></tack-paper-panel>` : nothing}
         ${this.#shows(ofPress) ? html`<tack-press-panel class="panel" .session=${session}></tack-press-panel>` : nothing}
-        ${this.knows('unit') ? html`<tack-transport class="panel" .session=${session}></tack-transport>` : nothing}
+        ${this.knows('unit') ? html`<tack-transport once class="panel" .session=${session}></tack-transport>` : nothing}
       </div>
       ${this.veiled ? html`<p class="panel veil">${say('lessons.veiled')}</p>` : this.#results()}
     </div>`

@@ -24,7 +24,7 @@ import { openStep, walk } from '../../lesson/walk.ts'
 import type { Bench } from '../../lesson/bench.ts'
 import { ActiveTime } from '../../session/active-time.ts'
 import type { Learning } from '../../session/learning.ts'
-import { benchNow, putOnBench } from '../../session/lesson-bench.ts'
+import { benchNow, lastUnitIn, putOnBench, stopSheet } from '../../session/lesson-bench.ts'
 import type { Session } from '../../session/session.ts'
 import type { Missed } from './outcome.ts'
 
@@ -45,6 +45,8 @@ export class LessonPlay {
   /** the bench as the open step found it; unknown after a reload */
   #opened: Bench | null = null
   #missed: Missed | null = null
+  /** the bench for which the sheet was stopped last */
+  #stopped: Pick<Kept, 'setUp' | 'leftOut'> = { setUp: null, leftOut: null }
   /** what was kept last, so that only changes are written */
   #kept: Kept | null = null
 
@@ -75,11 +77,15 @@ export class LessonPlay {
     if (before) return
     if (kept?.bench) this.#put(kept.bench)
     else this.#openAsAuthor()
+    this.#stop()
   }
 
   /** The same place in another version of the lesson, as while it is being written; the bench stays as it is. */
   static inPlaceOf(before: LessonPlay, lesson: Lesson): LessonPlay {
-    return new LessonPlay(lesson, before.#session, before.#key, null, before.#now, before)
+    const play = new LessonPlay(lesson, before.#session, before.#key, null, before.#now, before)
+    const { sheetAfter, sheetIn } = play.step
+    if (sheetAfter !== before.step.sheetAfter || sheetIn !== before.step.sheetIn) play.#stop()
+    return play
   }
 
   /** The same play of the lesson in another language's edition of it; what was told of a try is told no longer. */
@@ -135,25 +141,33 @@ export class LessonPlay {
     const before = this.step
     this.#turnTo(goOn(this.lesson, this.#progress, this.#moment))
     const { changes } = this.step
-    if (this.step === before || recordOf(this.#progress, this.step.id).done) return
+    if (this.step === before) return
+    if (recordOf(this.#progress, this.step.id).done) {
+      this.#stop()
+      return
+    }
     if (changes) this.#put(openStep(benchNow(this.#session), changes))
     this.#opened = benchNow(this.#session)
+    this.#stop()
   }
 
   goBack(): void {
     this.#turnTo(goBack(this.lesson, this.#progress))
+    this.#stop()
   }
 
   /** Any step, on the bench as the author's own way leads there. */
   jumpTo(step: string): void {
     this.#turnTo({ ...this.#progress, step })
     this.#openAsAuthor()
+    this.#stop()
   }
 
   startAgain(): void {
     this.#turnTo(begin(this.lesson, undefined, this.#moment))
     this.#missed = null
     this.#openAsAuthor()
+    this.#stop()
   }
 
   handIn(answer?: Answer): void {
@@ -161,6 +175,7 @@ export class LessonPlay {
     const { progress, verdict } = handIn(this.lesson, this.#progress, bench, answer, this.#moment)
     this.#progress = progress
     this.#missed = verdict && !verdict.met ? { verdict, bench } : null
+    if (this.step.kind === 'predict') this.#stop()
   }
 
   askHint(): void {
@@ -177,6 +192,21 @@ export class LessonPlay {
   setBack(): void {
     if (this.#opened) putOnBench(this.#session, this.#opened)
     else this.#openAsAuthor()
+    this.#stop()
+  }
+
+  /**
+   * To be called once the bench may have been changed: the sheet then stands again where the step names it. Where it names
+   * nothing, another patch is looked at where its last ink has been laid.
+   */
+  follow(): void {
+    const session = this.#session
+    const { setUp, leftOut } = this.#stopped
+    const otherPatch = leftOut !== session.look.leftOut
+    if (setUp === session.setUp && !otherPatch) return
+    if (this.#isNamed) this.#stop()
+    else if (otherPatch) session.play({ kind: 'look at unit', unit: lastUnitIn(session.patch) })
+    this.#stopped = { setUp: session.setUp, leftOut: session.look.leftOut }
   }
 
   /** Whether progress has come from elsewhere since this lesson was opened, so that it has to be opened anew. */
@@ -225,6 +255,22 @@ export class LessonPlay {
     const station = walk(this.lesson).find(({ step }) => step === this.#progress.step)
     this.#put(station?.opens ?? startOf(this.lesson))
     this.#opened = benchNow(this.#session)
+  }
+
+  /** Whether the step names where the sheet stands. */
+  get #isNamed(): boolean {
+    return this.step.sheetAfter !== undefined || this.step.sheetIn !== undefined
+  }
+
+  /**
+   * Stops the sheet where the step names it. Of the others, those that ask for something are met with the sheet through
+   * all units, and those that only tell leave a sheet alone that stands still.
+   */
+  #stop(): void {
+    const session = this.#session
+    const { kind } = this.step
+    if (this.#isNamed || kind === 'do' || kind === 'expect' || session.playback.playing) stopSheet(session, this.step)
+    this.#stopped = { setUp: session.setUp, leftOut: session.look.leftOut }
   }
 
   /** What the lesson itself does to the bench is not the learner's to undo. */

@@ -155,6 +155,7 @@ export class LessonRunner extends SessionElement {
   }
 
   override updated(): void {
+    this.play.follow()
     this.play.keep()
     const { step } = this.play
     if (this.#shownStep && this.#shownStep.id !== step.id) {

@@ -124,7 +124,7 @@ export class OrderPair extends SessionElement {
         </p>`
     }
     const { playback } = this.#benches[0].session
-    const running = playback.playing && !playback.oneNip
+    const running = playback.playing && playback.stopsAfter !== 'nip'
     return html`
       <h3>${say('orders.pair')}</h3>
       <div class="row">
