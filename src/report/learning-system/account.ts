@@ -18,6 +18,8 @@ export interface Task {
   readonly progress: number
   /** share of 1 */
   readonly score: number
+  /** by the pass mark of the whole; null without one, or while it is neither met nor missed */
+  readonly passed: boolean | null
 }
 
 export interface Account {
@@ -47,7 +49,7 @@ export function accountOf(
   const tasks = [
     ...lessons.map((id) => lessonTask(lessonOf(id), work)),
     ...Array.from({ length: drills }, (_, at) => drillTask(at + 1, titleOfDrill(at + 1), done.at(at))),
-  ]
+  ].map((task): Task => ({ ...task, passed: mastery === null ? null : judged(task, mastery) }))
   const score = mean(tasks.map((task) => task.score))
   const completed = tasks.length > 0 && tasks.every((task) => task.completed)
   const isPassed = mastery !== null && completed && score >= mastery
@@ -67,7 +69,18 @@ export function stepName(lesson: string, step: string): string {
   return `${lesson}--${step}`
 }
 
-function lessonTask(lesson: Lesson, { lessons }: Work): Task {
+type Unjudged = Omit<Task, 'passed'>
+
+/**
+ * Passed as soon as the pass mark is met, which what is still to do can no longer undo (a score is a share of all that is
+ * asked); failed only when it is finished below it.
+ */
+function judged({ begun, completed, score }: Unjudged, mastery: number): boolean | null {
+  if (begun && score >= mastery) return true
+  return completed ? false : null
+}
+
+function lessonTask(lesson: Lesson, { lessons }: Work): Unjudged {
   const { id, title } = lesson
   if (!(id in lessons)) return { id, title, begun: false, completed: false, progress: 0, score: 0 }
   const { progress } = lessons[id]
@@ -83,7 +96,7 @@ function isDone({ first, cured }: DrillEntry): boolean {
   return first !== 'missed' || cured
 }
 
-function drillTask(number: number, title: string, entry: DrillEntry | undefined): Task {
+function drillTask(number: number, title: string, entry: DrillEntry | undefined): Unjudged {
   const id = `drill-${number}`
   if (!entry) return { id, title, begun: false, completed: false, progress: 0, score: 0 }
   return { id, title, begun: true, completed: true, progress: 1, score: entry.first === 'proven' ? 1 : creditForFound }

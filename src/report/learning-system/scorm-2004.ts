@@ -14,6 +14,8 @@ const longestDescription = 250
 const longestLocation = 1000
 const longestText = 250
 
+const rankOfSuccess = rankIn('unknown', 'failed', 'passed')
+
 export const scorm2004: Dialect = {
   apiName: 'API_1484_11',
   hops: 500,
@@ -45,7 +47,8 @@ export const scorm2004: Dialect = {
 
   rising: {
     'cmi.completion_status': rankIn('not attempted', 'incomplete', 'completed'),
-    'cmi.success_status': rankIn('unknown', 'failed', 'passed'),
+    'cmi.success_status': rankOfSuccess,
+    'cmi.objectives.n.success_status': rankOfSuccess,
     'cmi.progress_measure': rankOfNumber,
     'cmi.score.scaled': rankOfNumber,
     'cmi.score.raw': rankOfNumber,
@@ -68,6 +71,7 @@ export const scorm2004: Dialect = {
     [`cmi.objectives.${at}.id`, task.id],
     [`cmi.objectives.${at}.description`, task.title.slice(0, longestDescription)],
     [`cmi.objectives.${at}.completion_status`, taskStatus(task)],
+    [`cmi.objectives.${at}.success_status`, successOf(task.passed)],
     [`cmi.objectives.${at}.progress_measure`, decimal(task.progress, 4)],
     [`cmi.objectives.${at}.score.scaled`, decimal(task.score, 4)],
     [`cmi.objectives.${at}.score.min`, '0'],

@@ -18,7 +18,7 @@ export interface Dialect {
   readonly mostInteractions: number
   readonly opened: (get: (element: string) => string) => Opened
   /**
-   * Elements that may only rise, each with the rank of a value. Should the suspended work be lost or unreadable, what the
+   * Elements that may only rise, each with the rank of a value; n stands for the place of an objective. Should the suspended work be lost or unreadable, what the
    * system knows of the learner is still true: nobody who has passed is told to have only begun.
    */
   readonly rising: Readonly<Record<string, (value: string) => number>>
@@ -36,6 +36,9 @@ const begunBefore = ['101', '103']
 const endedBefore = ['104']
 /** Codes at setting and committing that say the system is not listening: 1.2 not initialized; 2004 before and after a visit. */
 const notListening = ['301', '132', '133', '142', '143']
+
+/** Stands for the place of an objective in the name of an element. */
+const anyPlace = '.n.'
 
 export class Scorm implements LearningSystem {
   readonly #api: Record<string, unknown>
@@ -72,11 +75,14 @@ export class Scorm implements LearningSystem {
     const opened = this.#dialect.opened((element) => this.#call('get', element))
     this.#mode = opened.mode
     this.#firstInteraction = this.#count('cmi.interactions._count')
-    for (const [element, rank] of Object.entries(this.#dialect.rising)) {
-      this.#reached.set(element, rank(this.#call('get', element)))
-    }
     const objectives = this.#count('cmi.objectives._count')
     for (let at = 0; at < objectives; at++) this.#objectives.set(this.#call('get', `cmi.objectives.${at}.id`), at)
+    for (const [pattern, rank] of Object.entries(this.#dialect.rising)) {
+      const elements = pattern.includes(anyPlace)
+        ? Array.from({ length: objectives }, (_, at) => pattern.replace(anyPlace, `.${at}.`))
+        : [pattern]
+      for (const element of elements) this.#reached.set(element, rank(this.#call('get', element)))
+    }
     // Some systems give one id to all who sit at a computer: the name keeps them apart as well.
     const { who: id, learner } = opened
     return Promise.resolve({ ...opened, who: [id, learner].filter((each) => each !== '').join(' ') })
@@ -116,13 +122,24 @@ export class Scorm implements LearningSystem {
       if (notListening.includes(this.#call('error'))) this.#over = true
       return this.#over ? { kind: 'closed' } : { kind: 'later' }
     }
-    for (const [element, value] of taken) this.#confirmed.set(element, value)
+    for (const [element, value] of taken) {
+      this.#confirmed.set(element, value)
+      // A lesson may be begun again within the visit; that it was passed stays true.
+      const rank = this.#rankOf(element)
+      if (rank && element !== patternOf(element)) this.#reached.set(element, rank(value))
+    }
     return { kind: 'taken', refused: [...this.#refused] }
   }
 
   #falls(element: string, value: string): boolean {
+    const rank = this.#rankOf(element)
+    return rank !== null && rank(value) < (this.#reached.get(element) ?? -Infinity)
+  }
+
+  #rankOf(element: string): ((value: string) => number) | null {
     const { rising } = this.#dialect
-    return Object.hasOwn(rising, element) && rising[element](value) < (this.#reached.get(element) ?? -Infinity)
+    const pattern = patternOf(element)
+    return Object.hasOwn(rising, pattern) ? rising[pattern] : null
   }
 
   /** Some parts are optional in SCORM 1.2, and a system that has none of them says so each time: it is asked once. */
@@ -177,6 +194,11 @@ export class Scorm implements LearningSystem {
       throw error
     }
   }
+}
+
+/** The element as it stands among those that may only rise. */
+function patternOf(element: string): string {
+  return element.replace(/\.\d+\./, anyPlace)
 }
 
 /** The rank of a word in a list from least to most; a word that is not in it ranks below all. */
