@@ -3,7 +3,7 @@ import type { Bench } from './bench.ts'
 import type { BenchExpectation, Mistake, Question } from './expectation.ts'
 import { isQuestion } from './expectation.ts'
 import { otherReading } from './other-reading.ts'
-import type { ReadingRef } from './reading.ts'
+import type { ReadingRef, Unread } from './reading.ts'
 import { read, readings } from './reading.ts'
 import type { Answer, AskedStep, PredictStep } from './step.ts'
 
@@ -16,9 +16,11 @@ export interface Finding {
   value?: number
   unit?: string
   /** why the bench gives no such reading */
-  problem?: string
+  unread?: Unread
   /** the reading of the bench that was entered in place of the one asked for */
   taken?: ReadingRef
+  /** of an order given in answer, how many stand where they belong before the first that does not */
+  rightFromTop?: number
 }
 
 export interface Verdict {
@@ -109,7 +111,7 @@ export function meets(value: number, expectation: Aim): boolean {
 function measured(expectation: Aim, bench: Bench): Finding {
   const value = read(bench, expectation.reading)
   const { unit } = readings[expectation.reading.what]
-  if (typeof value !== 'number') return { expectation, met: false, unit, problem: value.problem }
+  if (typeof value !== 'number') return { expectation, met: false, unit, unread: value }
   return { expectation, met: meets(value, expectation), value, unit }
 }
 
@@ -118,8 +120,13 @@ function judgeAnswer(question: Question, bench: Bench, answer: Answer | undefine
   switch (question.is) {
     case 'choice':
       return { ...finding, met: answer !== undefined && 'choose' in answer && answer.choose === question.right }
-    case 'sequence':
-      return { ...finding, met: answer !== undefined && 'sequence' in answer && same(answer.sequence, question.right) }
+    case 'sequence': {
+      if (!answer || !('sequence' in answer)) return finding
+      const { sequence } = answer
+      const wrong = question.right.findIndex((id, at) => sequence[at] !== id)
+      if (wrong < 0) return { ...finding, met: same(sequence, question.right) }
+      return { ...finding, rightFromTop: wrong }
+    }
     case 'diagnosis':
       return {
         ...finding,
@@ -132,7 +139,7 @@ function judgeAnswer(question: Question, bench: Bench, answer: Answer | undefine
     case 'number': {
       const value = read(bench, question.reading)
       const { unit } = readings[question.reading.what]
-      if (typeof value !== 'number') return { ...finding, unit, problem: value.problem }
+      if (typeof value !== 'number') return { ...finding, unit, unread: value }
       const met = answer !== undefined && 'enter' in answer && off(answer.enter, value) <= question.tolerance
       if (met || !answer || !('enter' in answer)) return { ...finding, met, value, unit }
       const taken = otherReading(bench, question.reading, answer.enter, question.tolerance)

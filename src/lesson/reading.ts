@@ -13,6 +13,7 @@ import { dampeningAt, temperatureAt } from '../press/setup.ts'
 import type { Bench } from './bench.ts'
 import { readingsOf, stripFor, unitOf } from './bench.ts'
 import { fields, inkName, kindMessage, listOf, oneOf } from './field.ts'
+import type { LessonKey } from '../words/en/lesson.ts'
 
 /** Where a reading is taken: which ink, on, by or in which others; each kind of reading names the ones it needs. */
 interface Where {
@@ -32,6 +33,14 @@ interface Units {
   through: DensityFilter
 }
 
+/** Why a reading cannot be taken: for an author, and as a message of the catalogue for a learner. */
+export interface Unread {
+  problem: string
+  message: LessonKey
+  /** names of inks, for the message */
+  values: Readonly<Record<string, string>>
+}
+
 interface ReadingKind {
   /** as a lesson writes it and the bench shows it */
   unit: string
@@ -41,7 +50,7 @@ interface ReadingKind {
   /** read off the printed sheet or the rollers, and not off a control */
   measured: boolean
   /** the value in `unit`, or why there is none */
-  read: (bench: Bench, units: Units) => number | { problem: string }
+  read: (bench: Bench, units: Units) => number | Unread
 }
 
 export const readings = {
@@ -53,7 +62,7 @@ export const readings = {
     read: ({ setUp }, { of, on }) => {
       const trap = readingsOf(setUp).traps.find(({ earlier, later }) => earlier === on && later === of)
       if (trap) return 100 * trap.massTrap
-      return { problem: `${setUp.inks[of].name} does not print after ${setUp.inks[on].name}, so no trap can be read` }
+      return notAfter(setUp.inks[of].name, setUp.inks[on].name, 'no trap can be read')
     },
   },
   film: {
@@ -70,7 +79,7 @@ export const readings = {
     measured: true,
     read: ({ setUp }, { of, by }) => {
       if (of < by) return 100 * readingsOf(setUp).lifted[by][of]
-      return { problem: `${setUp.inks[by].name} does not print after ${setUp.inks[of].name}, so it lifts none of it` }
+      return notAfter(setUp.inks[by].name, setUp.inks[of].name, 'it lifts none of it')
     },
   },
   picked: {
@@ -98,8 +107,9 @@ export const readings = {
     measured: true,
     read: ({ setUp }, { in: inks, through }) => {
       const { colour } = readPatch(stripFor(setUp), patchOf(inks ?? []))
-      if (isRefused(colour)) return { problem: 'an ink of this patch has no colour, so no density can be read' }
-      return colour.densitiesMinusPaper.T[through]
+      if (!isRefused(colour)) return colour.densitiesMinusPaper.T[through]
+      const problem = 'an ink of this patch has no colour, so no density can be read'
+      return { problem, message: 'lesson.noColour', values: {} }
     },
   },
   /** by the Preucil equation, status T, through the filter for the second ink */
@@ -109,11 +119,12 @@ export const readings = {
     mayHave: [],
     measured: true,
     read: ({ setUp }, { of, on }) => {
-      const trap = of > on ? trapAt(stripFor(setUp), patchOf([on, of]), 'T') : null
-      if (trap === null || isRefused(trap.apparent)) {
-        return { problem: `densities tell no trap of ${setUp.inks[of].name} on ${setUp.inks[on].name}` }
-      }
-      return trap.apparent.percent.preucil
+      const [later, earlier] = [setUp.inks[of].name, setUp.inks[on].name]
+      if (of <= on) return notAfter(later, earlier, 'no trap can be read')
+      const trap = trapAt(stripFor(setUp), patchOf([on, of]), 'T')
+      if (trap !== null && !isRefused(trap.apparent)) return trap.apparent.percent.preucil
+      const problem = `densities tell no trap of ${later} on ${earlier}`
+      return { problem, message: 'lesson.noApparentTrap', values: {} }
     },
   },
   tack: control('tack units', ['of'], ({ setUp }, { of }) => setUp.inks[of].tack),
@@ -128,6 +139,11 @@ export const readings = {
 
 export type ReadingName = keyof typeof readings
 export const readingNames = Object.keys(readings) as ReadingName[]
+
+function notAfter(later: string, earlier: string, so: string): Unread {
+  const problem = `${later} does not print after ${earlier}, so ${so}`
+  return { problem, message: 'lesson.notAfter', values: { later, earlier } }
+}
 
 function control(unit: string, needs: readonly (keyof Where)[], read: ReadingKind['read']): ReadingKind {
   return { unit, needs, mayHave: [], measured: false, read }
@@ -160,15 +176,15 @@ export const readingSchema = v.pipe(
   v.transform((reading) => reading as ReadingRef),
 )
 
-/** The reading's value in its own unit, or in words why the bench does not give one. */
-export function read(bench: Bench, { what, ...where }: ReadingRef): number | { problem: string } {
+/** The reading's value in its own unit, or why the bench does not give one. */
+export function read(bench: Bench, { what, ...where }: ReadingRef): number | Unread {
   const found = Object.fromEntries(
     (['of', 'on', 'by'] as const).flatMap((field) => {
       const name = where[field]
-      return name === undefined ? [] : [[field, unitOf(bench.setUp, name)]]
+      return name === undefined ? [] : [[field, unitOrMissing(bench, name)]]
     }),
   )
-  const patch = where.in?.map((name) => unitOf(bench.setUp, name))
+  const patch = where.in?.map((name) => unitOrMissing(bench, name))
   for (const unit of [...Object.values(found), ...(patch ?? [])]) {
     if (typeof unit !== 'number') return unit
   }
@@ -182,7 +198,12 @@ export function read(bench: Bench, { what, ...where }: ReadingRef): number | { p
   })
 }
 
-/** "mass trap of yellow on cyan", for messages */
+function unitOrMissing({ setUp }: Bench, name: string): number | Unread {
+  const unit = unitOf(setUp, name)
+  return typeof unit === 'number' ? unit : { ...unit, message: 'lesson.notOnPress', values: { missing: name } }
+}
+
+/** "mass trap of yellow on cyan", for an author; a learner is told in the words of the catalogue */
 export function nameOfReading({ what, of, on, by, in: patch, through }: ReadingRef): string {
   return [
     what,

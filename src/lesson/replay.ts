@@ -198,8 +198,8 @@ function unreached({ steps }: Lesson, stoppedAt: number): Located[] {
 }
 
 /** What the bench has instead. */
-function whatIs({ expectation, value, unit, problem }: Finding, { setUp, patch }: Bench): string {
-  if (problem !== undefined) return problem
+function whatIs({ expectation, value, unit, unread }: Finding, { setUp, patch }: Bench): string {
+  if (unread) return unread.problem
   if ('reading' in expectation && value !== undefined) {
     return `${nameOfReading(expectation.reading)} reads ${value.toFixed(2)} ${unit ?? ''}`.trim()
   }

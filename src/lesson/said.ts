@@ -3,32 +3,43 @@ import type { LessonKey } from '../words/en/lesson.ts'
 import type { Bench } from './bench.ts'
 import type { Aim, Finding } from './judge.ts'
 import { meets } from './judge.ts'
-import { nameOfReading } from './reading.ts'
 
 export interface Said {
   message: LessonKey
+  /** Numbers and names; what is read, and inks that are a list, are named by whoever knows the page's language. */
   values: Record<string, string | number>
 }
 
+/** Of the value asked for: a margin that nobody has to be told of. Chosen so that setting a control to it is enough. */
+const smallMargin = 0.02
+
 /** Tells an expectation that is not met. A question never gives its answer away. */
-export function sayFinding({ expectation, value, unit = '', problem, taken }: Finding, { setUp, patch }: Bench): Said {
+export function sayFinding(finding: Finding, { setUp, patch }: Bench): Said {
+  const { expectation, value, unit = '', unread, taken, rightFromTop } = finding
   const { inks, paper, press, reading } = setUp
+  if (unread) return said(unread.message, { ...unread.values })
   switch (expectation.is) {
     case 'within':
     case 'at least':
     case 'at most': {
-      const name = nameOfReading(expectation.reading)
-      if (value === undefined) return said('lesson.noReading', { reading: name, problem: problem ?? '' })
-      const values = { reading: name, value: asTheBenchShows(value, expectation), unit, aim: expectation.value }
-      if (expectation.is === 'within') return said('lesson.within', { ...values, tolerance: expectation.tolerance })
-      return said(expectation.is === 'at least' ? 'lesson.atLeast' : 'lesson.atMost', values)
+      const aim = expectation.value
+      const values = { value: value === undefined ? '' : asTheBenchShows(value, expectation), unit, aim }
+      if (expectation.is !== 'within') {
+        return said(expectation.is === 'at least' ? 'lesson.atLeast' : 'lesson.atMost', values)
+      }
+      const { tolerance } = expectation
+      const side = value !== undefined && value < aim ? 'under' : 'over'
+      const margin = tolerance <= smallMargin * Math.abs(aim) ? 'small' : 'wide'
+      return said('lesson.within', { ...values, side, margin, tolerance })
     }
     case 'order': {
       const now = inks.map((ink) => ink.name).filter((name) => expectation.inks.includes(name))
       return said('lesson.order', { now: now.join(', '), aim: expectation.inks.join(', ') })
     }
-    case 'patch':
-      return said('lesson.patch', { now: patch.join(', '), aim: expectation.inks.join(', ') })
+    case 'patch': {
+      const [now, aim] = [patch.join(', '), expectation.inks.join(', ')]
+      return said('lesson.patch', { now, printing: patch.length, aim, asked: expectation.inks.length })
+    }
     case 'paper':
       return said('lesson.paper', { now: paper.name, aim: expectation.value })
     case 'kind':
@@ -40,14 +51,11 @@ export function sayFinding({ expectation, value, unit = '', problem, taken }: Fi
         now: typeof reading === 'object' ? reading.sheet : reading,
         aim: expectation.value,
       })
-    case 'number': {
-      const reading = nameOfReading(expectation.reading)
-      if (problem !== undefined) return said('lesson.noReading', { reading, problem })
-      if (taken) return said('lesson.otherNumber', { reading, taken: nameOfReading(taken) })
-      return said('lesson.number', { reading })
-    }
-    case 'choice':
+    case 'number':
+      return said(taken ? 'lesson.otherNumber' : 'lesson.number', {})
     case 'sequence':
+      return rightFromTop === undefined ? said('lesson.answer', {}) : said('lesson.sequence', { right: rightFromTop })
+    case 'choice':
     case 'diagnosis':
       return said('lesson.answer', {})
   }

@@ -30,7 +30,7 @@ const forms: Form[] = [
   {
     id: 'a patch to look at',
     wrong: (page) => prints(page, 'cyan'),
-    says: /that of yellow\. Asked for is the patch of cyan.*That is yellow alone/s,
+    says: /Now yellow prints.*only cyan prints.*That is yellow alone/s,
     right: async (page) => {
       await prints(page, 'cyan')
       await prints(page, 'yellow')
@@ -39,25 +39,25 @@ const forms: Form[] = [
   {
     id: 'an order',
     wrong: nothing,
-    says: /order cyan, yellow\. Asked for is yellow, cyan/s,
+    says: /order cyan, yellow\. They have to print in the order yellow, cyan/s,
     right: (page) => handle(page, 'yellow').press('1'),
   },
   {
     id: 'a reading within a tolerance',
     wrong: (page) => enter(page, 'Tack of cyan', '20'),
-    says: /Tack of cyan reads 20 tack units\. Asked for are 9 tack units, give or take 0\.1.*other way/s,
+    says: /The tack of cyan is 20 tack units, which is too high: it has to be 9 tack units\..*other way/s,
     right: (page) => enter(page, 'Tack of cyan', '9'),
   },
   {
     id: 'at least and at most',
     wrong: (page) => enter(page, 'Film of yellow on the form roller', '7'),
-    says: /reads 7\sµm\. Asked for are at most 6\sµm/s,
+    says: /is 7\sµm, which is too high: it has to be at most 6\sµm/s,
     right: (page) => enter(page, 'Film of yellow on the form roller', '5.5'),
   },
   {
     id: 'a paper',
     wrong: nothing,
-    says: /The paper is .*coated.*\. Asked for is newsprint/s,
+    says: /The paper is .*coated.*\. It has to be newsprint/s,
     right: async (page) => {
       await open(page, 'Paper')
       await page.getByRole('combobox', { name: 'Kind of paper' }).selectOption('newsprint')
@@ -66,7 +66,7 @@ const forms: Form[] = [
   {
     id: 'a kind of press',
     wrong: nothing,
-    says: /press is sheet-fed\. Asked for is web/s,
+    says: /press is sheet-fed\. It has to be web/s,
     right: async (page) => {
       await open(page, 'Press')
       await page.getByRole('radio', { name: 'web', exact: true }).check()
@@ -75,7 +75,7 @@ const forms: Form[] = [
   {
     id: 'without water',
     wrong: nothing,
-    says: /press is dampened\. Asked for is waterless/s,
+    says: /press is dampened\. It has to be waterless/s,
     right: async (page) => {
       await open(page, 'Press')
       await page.getByRole('checkbox', { name: 'waterless' }).check()
@@ -84,7 +84,7 @@ const forms: Form[] = [
   {
     id: 'a sheet',
     wrong: nothing,
-    says: /sheet looked at is: first\. Asked for is: settled/s,
+    says: /sheet looked at is: first\. It has to be: settled/s,
     right: (page) => page.getByRole('radio', { name: 'Settled' }).check(),
   },
   {
@@ -105,7 +105,7 @@ const forms: Form[] = [
     id: 'a number',
     handIn: 'Hand in',
     wrong: (page) => enter(page, 'Your reading', '9'),
-    says: /another reading.*Asked for is this one.*That is the tack/s,
+    says: /The number you entered is the.*The question is about the.*That is the tack/s,
     right: (page) => page.getByRole('textbox', { name: 'Your reading' }).fill('10,0'),
   },
   {
@@ -126,7 +126,7 @@ const forms: Form[] = [
     id: 'the bench and a question at once',
     handIn: 'Hand in',
     wrong: (page) => choose(page, 'Up'),
-    says: /Tack of yellow reads 10 tack units/s,
+    says: /tack of yellow is 10 tack units/s,
     right: async (page) => {
       await enter(page, 'Tack of yellow', '12')
       await choose(page, 'Up')

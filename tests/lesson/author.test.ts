@@ -60,7 +60,7 @@ describe('"take this reading as the expectation"', () => {
   })
 
   test('says why there is no reading', () => {
-    expect(writeExpectation(opens, { what: 'mass trap', of: 'cyan', on: 'magenta' }, 1)).toEqual({
+    expect(writeExpectation(opens, { what: 'mass trap', of: 'cyan', on: 'magenta' }, 1)).toMatchObject({
       problem: 'cyan does not print after magenta, so no trap can be read',
     })
   })

@@ -136,8 +136,8 @@ test('another version of the lesson keeps the place, and leaves the bench alone'
 test('every reading an author is offered can be taken', () => {
   const { session } = fresh()
   const offered = readingsToTake(benchNow(session)).map(({ name }) => name)
-  expect(offered).toContain('mass trap of yellow on cyan')
-  expect(offered).not.toContain('mass trap of cyan on yellow')
+  expect(offered).toContain('the mass trap of yellow on cyan')
+  expect(offered).not.toContain('the mass trap of cyan on yellow')
   expect(new Set(offered).size).toBe(offered.length)
 })
 

@@ -10,6 +10,7 @@ import { recordOf, settledBy } from '../../lesson/progress.ts'
 import { sayFinding } from '../../lesson/said.ts'
 import type { Step } from '../../lesson/step.ts'
 import { plainLine } from '../../lesson/prose.ts'
+import type { LessonKey } from '../../words/en/lesson.ts'
 import { say } from '../say.ts'
 import { proseView } from './prose-view.ts'
 import { inWords } from './reading-words.ts'
@@ -63,11 +64,14 @@ function doneView(lesson: Lesson, progress: Progress, step: Step & { done?: stri
 }
 
 function missedView({ verdict, bench }: Missed, glossary: Glossary) {
-  // "Not yet" says all there is to say of a wrong answer.
+  // "Not yet" says all there is to say of a wrong answer; a mistake that was foreseen is told in words of its own.
+  const said = new Set<LessonKey>(['lesson.answer'])
+  if (verdict.feedback.length > 0)
+    for (const general of ['lesson.sequence', 'lesson.number'] as const) said.add(general)
   const findings = verdict.findings
     .filter(({ met }) => !met)
     .map((finding) => ({ ...sayFinding(finding, bench), finding }))
-    .filter(({ message }) => message !== 'lesson.answer')
+    .filter(({ message }) => !said.has(message))
   return html`<div class="set-off told">
     <p><strong>${say('lessons.notYet')}</strong></p>
     ${findings.map(

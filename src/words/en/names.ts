@@ -1,4 +1,4 @@
-/** Names that the program itself gives to inks, papers, presses, filters, readings and units; names that a person gives stay as they are. */
+/** Names that the program itself gives to inks, papers, presses, filters and units; names that a person gives stay as they are. */
 export const names = {
   'name.black': 'black',
   'name.cyan': 'cyan',
@@ -24,20 +24,6 @@ export const names = {
   'name.red': 'red',
   'name.green': 'green',
   'name.blue': 'blue',
-  'name.mass trap': 'mass trap',
-  'name.film': 'film',
-  'name.lifted': 'lifted',
-  'name.picked': 'picked',
-  'name.contamination': 'contamination',
-  'name.apparent trap': 'apparent trap',
-  'name.tack': 'tack',
-  'name.form roller film': 'form roller film',
-  'name.coverage': 'coverage',
-  'name.temperature': 'temperature',
-  'name.dampening': 'dampening',
-  'name.speed': 'speed',
-  'name.interval': 'interval',
-  'name.surface strength': 'surface strength',
   'name.tack units': 'tack units',
   'name.density': 'density',
   'name.times normal': 'times normal',

@@ -4,20 +4,43 @@ import type { Translated } from '../translated.ts'
 
 export const lesson: Translated<typeof english> = {
   'lesson.within':
-    '{reading}: se lee {value, number, ::.##} {unit}. Se pide {aim, number, ::.###} {unit}, con un margen de {tolerance, number, ::.###}.',
+    '{reading}: {value, number, ::.##} {unit}. Es {side, select, under {poco} other {demasiado}}; tiene que ser {aim, number, ::.###} {unit}{margin, select, small {} other {, con un margen de {tolerance, number, ::.###}}}.',
   'lesson.atLeast':
-    '{reading}: se lee {value, number, ::.##} {unit}. Se pide {aim, number, ::.###} {unit} como mínimo.',
-  'lesson.atMost': '{reading}: se lee {value, number, ::.##} {unit}. Se pide {aim, number, ::.###} {unit} como máximo.',
-  'lesson.reading':
-    '{what}{of, select, none {} other { de {of}}}{on, select, none {} other { sobre {on}}}{by, select, none {} other { por {by}}}{patch, select, none {} other { en el parche de {patch}}}{through, select, none {} other { por el filtro {through}}}',
-  'lesson.noReading': '{reading}: aquí no se puede leer: {problem}.',
-  'lesson.order': 'Las tintas se imprimen en el orden {now}. Se pide {aim}.',
-  'lesson.patch': 'El parche que se mira es el de {now}. Se pide el parche de {aim}.',
-  'lesson.paper': 'El papel es {now}. Se pide {aim}.',
-  'lesson.kind': 'La máquina es {now}. Se pide {aim}.',
-  'lesson.waterless': 'La máquina es {now}. Se pide {aim}.',
-  'lesson.sheet': 'El pliego que se mira es: {now}. Se pide: {aim}.',
+    '{reading}: {value, number, ::.##} {unit}. Es poco; tiene que ser {aim, number, ::.###} {unit} como mínimo.',
+  'lesson.atMost':
+    '{reading}: {value, number, ::.##} {unit}. Es demasiado; tiene que ser {aim, number, ::.###} {unit} como máximo.',
+  'lesson.notAfter':
+    'Para leer {reading}, {later} tiene que imprimirse después de {earlier}. En el banco se imprime antes.',
+  'lesson.notOnPress': 'Para leer {reading}, {missing} tiene que estar en la máquina. No está.',
+  'lesson.noColour': 'El banco no puede dar {reading}: no conoce el color de una tinta de este parche.',
+  'lesson.noApparentTrap': 'El banco no puede dar {reading}: las densidades de estos parches no lo dicen.',
+  'lesson.order': 'Las tintas se imprimen en el orden {now}. Tienen que imprimirse en el orden {aim}.',
+  'lesson.patch':
+    'Ahora {printing, plural, one {imprime} other {imprimen}} {now} en el parche que miras. Elige el parche en el que {asked, plural, one {solo imprime {aim}} other {imprimen {aim}}}.',
+  'lesson.paper': 'El papel es {now}. Tiene que ser {aim}.',
+  'lesson.kind': 'La máquina es {now}. Tiene que ser {aim}.',
+  'lesson.waterless': 'La máquina es {now}. Tiene que ser {aim}.',
+  'lesson.sheet': 'El pliego que se mira es: {now}. Tiene que ser: {aim}.',
   'lesson.answer': 'Todavía no es eso.',
-  'lesson.number': 'El banco da otra lectura. Se pide: {reading}, en el banco tal como está ahora.',
-  'lesson.otherNumber': 'El número que escribiste es otro: {taken}. Se pide: {reading}.',
+  'lesson.sequence':
+    '{right, plural, =0 {Lo de arriba todavía no va ahí.} one {Lo de arriba está bien. Mira otra vez lo que viene después.} other {Los # primeros están bien. Mira otra vez lo que viene después.}}',
+  'lesson.number': 'El banco da otro número para {reading}. Léelo otra vez, con el banco tal como está ahora.',
+  'lesson.otherNumber': 'El número que escribiste es {taken}. La pregunta es por {reading}.',
+
+  'lesson.reading.massTrap': 'el atrapado en peso de {of} sobre {on}',
+  'lesson.reading.film':
+    'la película de {of} {alone, select, yes {donde imprime solo} other {en el parche de {patch}}}',
+  'lesson.reading.lifted': 'la parte de {of} que levanta {by}',
+  'lesson.reading.picked': 'el papel arrancado{patch, select, none {} other { en el parche de {patch}}}',
+  'lesson.reading.contamination': 'la contaminación del cuerpo de {of}',
+  'lesson.reading.density': 'la densidad del parche de {patch} por el filtro {through}',
+  'lesson.reading.apparentTrap': 'el atrapado aparente de {of} sobre {on}',
+  'lesson.reading.tack': 'el tiro de {of}',
+  'lesson.reading.formRollerFilm': 'la película de {of} en el rodillo dador',
+  'lesson.reading.coverage': 'la cobertura de {of}',
+  'lesson.reading.temperature': 'la temperatura del cuerpo de {of}',
+  'lesson.reading.dampening': 'el mojado del cuerpo de {of}',
+  'lesson.reading.speed': 'la velocidad de la máquina',
+  'lesson.reading.interval': 'el tiempo entre cuerpos',
+  'lesson.reading.surfaceStrength': 'la resistencia superficial del papel',
 }

@@ -1,5 +1,4 @@
 /** What a learner is told about the bench: its own figure, what was asked for, and no answer given away. */
-import { IntlMessageFormat } from 'intl-messageformat'
 import { expect, test } from 'vitest'
 import { benchOf } from '../../src/lesson/bench.ts'
 import type { BenchExpectation, Question } from '../../src/lesson/expectation.ts'
@@ -8,7 +7,8 @@ import { read } from '../../src/lesson/reading.ts'
 import { sayFinding } from '../../src/lesson/said.ts'
 import type { AskedStep } from '../../src/lesson/step.ts'
 import { checkSetUp } from '../../src/press/check-setup.ts'
-import { lesson as words } from '../../src/words/en/lesson.ts'
+import { say } from '../../src/ui/say.ts'
+import { inWords } from '../../src/ui/lessons/reading-words.ts'
 
 const checked = checkSetUp({
   inks: [
@@ -22,7 +22,8 @@ const bench = benchOf(checked.setUp)
 
 function sentence(finding: Parameters<typeof sayFinding>[0]): string {
   const { message, values } = sayFinding(finding, bench)
-  return String(new IntlMessageFormat(words[message], 'en').format<string>(values))
+  // Units are kept with their numbers by blanks that do not break.
+  return say(message, inWords(values, finding)).replaceAll('\u00a0', ' ')
 }
 
 const tack = { what: 'tack', of: 'magenta' } as const
@@ -30,37 +31,56 @@ const tack = { what: 'tack', of: 'magenta' } as const
 test.each<[BenchExpectation, string]>([
   [
     { is: 'within', reading: tack, value: 10, tolerance: 0.5, unit: 'tack units' },
-    'tack of magenta reads 12.5 tack units. Asked for are 10 tack units, give or take 0.5.',
+    'the tack of magenta is 12.5 tack units, which is too high: it has to be 10 tack units, give or take 0.5.',
+  ],
+  [
+    { is: 'within', reading: tack, value: 13, tolerance: 0.01, unit: 'tack units' },
+    'the tack of magenta is 12.5 tack units, which is too low: it has to be 13 tack units.',
   ],
   [
     { is: 'at least', reading: tack, value: 14, unit: 'tack units' },
-    'tack of magenta reads 12.5 tack units. Asked for are at least 14 tack units.',
+    'the tack of magenta is 12.5 tack units, which is too low: it has to be at least 14 tack units.',
   ],
   [
     { is: 'at most', reading: tack, value: 9, unit: 'tack units' },
-    'tack of magenta reads 12.5 tack units. Asked for are at most 9 tack units.',
+    'the tack of magenta is 12.5 tack units, which is too high: it has to be at most 9 tack units.',
   ],
   [
     { is: 'at least', reading: { what: 'mass trap', of: 'cyan', on: 'magenta' }, value: 9, unit: '%' },
-    'mass trap of cyan on magenta cannot be read here: cyan does not print after magenta, so no trap can be read.',
+    'For the mass trap of cyan on magenta, cyan has to print after magenta. On the bench it prints before.',
+  ],
+  [
+    { is: 'at most', reading: { what: 'lifted', of: 'magenta', by: 'cyan' }, value: 2, unit: '%' },
+    'For the part of the magenta that the cyan lifts, cyan has to print after magenta. On the bench it prints before.',
+  ],
+  [
+    { is: 'at least', reading: { what: 'contamination', of: 'straw gold' }, value: 2, unit: '%' },
+    'For the contamination of the unit of straw gold, straw gold has to be on the press. It is not.',
   ],
   [
     { is: 'at least', reading: { what: 'coverage', of: 'cyan' }, value: 110, unit: '%' },
-    'coverage of cyan reads 71 %. Asked for are at least 110 %.',
+    'the coverage of cyan is 71 %, which is too low: it has to be at least 110 %.',
   ],
   [
     { is: 'at least', reading: { what: 'coverage', of: 'cyan' }, value: 71, unit: '%' },
-    'coverage of cyan reads 70.6 %. Asked for are at least 71 %.',
+    'the coverage of cyan is 70.6 %, which is too low: it has to be at least 71 %.',
   ],
-  [{ is: 'order', inks: ['yellow', 'cyan'] }, 'The inks print in the order cyan, yellow. Asked for is yellow, cyan.'],
+  [
+    { is: 'order', inks: ['yellow', 'cyan'] },
+    'The inks print in the order cyan, yellow. They have to print in the order yellow, cyan.',
+  ],
   [
     { is: 'patch', inks: ['cyan'] },
-    'The patch looked at is that of cyan, magenta, yellow. Asked for is the patch of cyan.',
+    'Now cyan, magenta, and yellow print in the patch you look at. Choose the patch in which only cyan prints.',
   ],
-  [{ is: 'paper', value: 'newsprint' }, 'The paper is coated. Asked for is newsprint.'],
-  [{ is: 'kind', value: 'web' }, 'The press is sheet-fed. Asked for is web.'],
-  [{ is: 'waterless', value: true }, 'The press is dampened. Asked for is waterless.'],
-  [{ is: 'sheet', value: 'first' }, 'The sheet looked at is: settled. Asked for is: first.'],
+  [
+    { is: 'patch', inks: ['cyan', 'yellow'] },
+    'Now cyan, magenta, and yellow print in the patch you look at. Choose the patch in which cyan and yellow print.',
+  ],
+  [{ is: 'paper', value: 'newsprint' }, 'The paper is coated. It has to be newsprint.'],
+  [{ is: 'kind', value: 'web' }, 'The press is sheet-fed. It has to be web.'],
+  [{ is: 'waterless', value: true }, 'The press is dampened. It has to be waterless.'],
+  [{ is: 'sheet', value: 'first' }, 'The sheet looked at is: settled. It has to be: first.'],
 ])('%j', (expectation, expected) => {
   const finding = judgeBench(expectation, bench)
   expect(finding.met).toBe(false)
@@ -80,7 +100,7 @@ test('a question never gives its answer away', () => {
     return sentence(findings[0])
   })
   expect(told).toEqual([
-    'The bench reads something else. Asked for is this one: picked, on the bench as it stands now.',
+    'The bench shows another number for the picked part of the paper. Read it once more, with the bench as it stands now.',
     'That is not it yet.',
     'That is not it yet.',
     'That is not it yet.',
@@ -88,11 +108,15 @@ test('a question never gives its answer away', () => {
 })
 
 test.each([
-  ['the film on the form roller', { what: 'form roller film', of: 'magenta' }, 'form roller film of magenta'],
+  [
+    'the film on the form roller',
+    { what: 'form roller film', of: 'magenta' },
+    'the film of magenta on the form roller',
+  ],
   [
     'the film where another ink lies alone',
     { what: 'film', of: 'cyan', in: ['cyan'] },
-    'film of cyan in the patch of cyan',
+    'the film of cyan where it prints alone',
   ],
 ] as const)('a reading taken by mistake is named: %s', (_, taken, name) => {
   const asked = { what: 'film', of: 'magenta', in: ['magenta'] } as const
@@ -105,7 +129,7 @@ test.each([
   }
   const { findings } = judgeStep(step, bench, { enter: Number(entered) })
   expect(sentence(findings[0])).toBe(
-    `The number you entered is another reading: ${name}. Asked for is this one: film of magenta in the patch of magenta.`,
+    `The number you entered is ${name}. The question is about the film of magenta where it prints alone.`,
   )
 })
 
@@ -119,7 +143,21 @@ test('a number that no reading has is told with what is asked for; the right one
   }
   const { findings } = judgeStep(step, bench, { enter: 3.21 })
   expect(sentence(findings[0])).toBe(
-    'The bench reads something else. Asked for is this one: mass trap of magenta on cyan, on the bench as it stands now.',
+    'The bench shows another number for the mass trap of magenta on cyan. Read it once more, with the bench as it stands now.',
   )
   expect(judgeStep(step, bench, { enter: Number(read(bench, asked)) }).met).toBe(true)
+})
+
+test('of an order it is told how far it is right, and nothing of what comes next', () => {
+  const right = ['a', 'b', 'c', 'd']
+  const step: AskedStep = { id: 'x', kind: 'expect', text: 'x', expect: [{ is: 'sequence', items: [], right }] }
+  const told = (sequence: string[]) => {
+    const { met, findings } = judgeStep(step, bench, { sequence })
+    return met || sentence(findings[0])
+  }
+  expect(told(['b', 'a', 'c', 'd'])).toBe('The one on top does not belong there yet.')
+  expect(told(['a', 'd', 'c', 'b'])).toBe('The one on top is right. Look again at what comes after it.')
+  expect(told(['a', 'b', 'd', 'c'])).toBe('The first 2 are right. Look again at what comes after them.')
+  expect(told(right)).toBe(true)
+  expect(told([...right, 'a'])).not.toBe(true)
 })
