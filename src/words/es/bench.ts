@@ -61,7 +61,8 @@ export const bench: Translated<typeof english> = {
   'bench.moveDown': 'Retrasar {name} un cuerpo',
   'bench.moreOf': 'Más sobre {name}',
   'bench.orderKept': 'La lección deja el orden como está.',
-  'bench.carryHintAlone': 'Arrastra una tinta a otro sitio, pulsa una flecha, o pulsa su nombre y escribe su nuevo número.',
+  'bench.carryHintAlone':
+    'Arrastra una tinta a otro sitio, pulsa una flecha, o pulsa su nombre y escribe su nuevo número.',
   'bench.carryHint': 'Arrastra una tinta, escribe su cuerpo o levántala con Espacio.',
   'bench.lifted':
     '{name}, levantada del cuerpo {unit} de {units}. Las flechas la llevan, la barra espaciadora la deja, Escape la devuelve.',
