@@ -100,29 +100,24 @@ export const benchStyles = css`
     }
   }
   @media (min-width: 68.75em) and (min-height: 43.75em) {
+    /* Where a notice, long words or a low window leave the pictures too little room, the page scrolls and cuts nothing. */
     :host {
-      grid-template-rows: auto minmax(0, 1fr);
-      height: 100%;
-    }
-    main,
-    .pictures {
-      min-height: 0;
+      grid-template-rows: auto minmax(min-content, 1fr);
+      min-height: 100%;
     }
     main {
-      grid-template-rows: minmax(0, 1fr) clamp(10rem, 20dvh, 15rem) auto;
+      grid-template-rows: minmax(min-content, 1fr) clamp(10rem, 20dvh, 15rem) auto;
     }
     .pictures {
-      grid-template-rows: clamp(6.5rem, calc(26dvh - 5.375rem), 17.5rem) minmax(0, 1fr);
+      grid-template-rows: clamp(6.5rem, calc(26dvh - 5.375rem), 17.5rem) minmax(min-content, 1fr);
     }
     .settings {
+      /* As high as what stands beside it, never higher. */
+      height: 0;
+      min-height: 100%;
       overflow-y: auto;
       /* A wide bar would take from the ladder what the ink names need. */
       scrollbar-width: thin;
-      min-height: 0;
-    }
-    tack-section-panel,
-    tack-loupe-panel {
-      min-height: 0;
     }
   }
   @media (min-width: 106.25em) {

@@ -16,7 +16,8 @@ export const inkRowStyles = css`
     width: 100%;
     min-width: 0;
     height: 2.625rem;
-    padding: 0 4px 0 8px;
+    padding-block: 0;
+    padding-inline: 8px 4px;
     border-color: transparent;
     background: none;
     color: var(--graphite);

@@ -32,8 +32,10 @@ export class InkStair extends LitElement {
   static override styles = [
     sharedStyles,
     css`
+      /* Left and right, not start and end: the units stand as the press line beside it has them, in every language. */
       .stair {
         position: relative;
+        direction: ltr;
         height: var(--stair-height, clamp(6.5rem, calc(100dvh - 40.5rem), 11.875rem));
         border-bottom: 2px solid var(--graphite);
         touch-action: pan-y;

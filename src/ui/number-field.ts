@@ -52,7 +52,7 @@ export class NumberField extends LitElement {
         position: absolute;
         z-index: 2;
         top: calc(100% + 4px);
-        left: 0;
+        inset-inline-start: 0;
         width: 15rem;
         padding: 4px 8px;
         border: 1px solid var(--graphite);
@@ -62,20 +62,17 @@ export class NumberField extends LitElement {
         line-height: 1.25rem;
       }
       :host([end]) .problem {
-        right: 0;
-        left: auto;
+        inset-inline: auto 0;
       }
       :host([compact]) .problem {
-        right: -60px;
-        left: auto;
+        inset-inline: auto -60px;
       }
       @media (pointer: coarse) and (width < 68.75em), (max-width: 25em) {
         :host([compact]) .problem {
-          right: 0;
+          inset-inline-end: 0;
         }
         :host([compact][start]) .problem {
-          right: auto;
-          left: 0;
+          inset-inline: 0 auto;
         }
         :host([compact]) input {
           max-width: none;

@@ -35,7 +35,7 @@ export abstract class PictureElement extends SessionElement {
       p {
         position: absolute;
         top: 8px;
-        left: 8px;
+        inset-inline-start: 8px;
         color: var(--soft);
         font-size: 0.9375rem;
       }

@@ -36,6 +36,7 @@ export class PullBars extends SessionElement {
         text-align: start;
       }
       thead th {
+        white-space: normal;
         color: var(--soft);
         font-size: 0.875rem;
         line-height: 1rem;

@@ -67,7 +67,7 @@ export class ReadingsStrip extends SessionElement {
       @media (min-width: 68.75em) and (min-height: 43.75em) {
         :host(:not([wraps])) {
           display: grid;
-          grid-template-columns: minmax(0, auto) auto;
+          grid-template-columns: minmax(10rem, auto) auto;
           justify-content: start;
           overflow: auto;
         }

@@ -14,6 +14,10 @@ export const sharedStyles = css`
   :host([hidden]) {
     display: none;
   }
+  /* Scales, sheets and stairs run from left to right in every language: the press keeps its direction. */
+  svg {
+    direction: ltr;
+  }
   h2,
   h3,
   p,

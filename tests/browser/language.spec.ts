@@ -95,7 +95,7 @@ test('every view is whole in Spanish: nothing cut off, no decimal point, nothing
   expect(said).toEqual([])
 })
 
-test('texts twice as long, and from right to left, stay on the page', async ({ page }) => {
+test('texts twice as long, and from right to left, stay on the page and in their boxes', async ({ page }) => {
   const said = listenTo(page)
   for (const language of ['en-x-long', 'en-x-mirror']) {
     await page.goto(`./?language=${language}#view=bench`)
@@ -104,7 +104,9 @@ test('texts twice as long, and from right to left, stay on the page', async ({ p
       await page.setViewportSize({ width, height: 800 })
       for (const view of views) {
         await go(page, view)
-        expect(await sideways(page), `${view} in ${language} at ${String(width)} px`).toBeLessThanOrEqual(0)
+        const where = `${view} in ${language} at ${String(width)} px`
+        expect(await sideways(page), where).toBeLessThanOrEqual(0)
+        expect(await cutOff(page), where).toEqual([])
       }
     }
   }
@@ -122,6 +124,33 @@ async function go(page: Page, view: string): Promise<void> {
 /** How far the page runs over its edge, in px. */
 function sideways(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+}
+
+/** Boxes that cut their content off, panels that run over into the next one, and words wider than what they stand in. */
+function cutOff(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const found: string[] = []
+    const cuts = (overflow: string) => overflow === 'hidden' || overflow === 'clip'
+    const walk = (root: ParentNode) => {
+      for (const element of root.querySelectorAll('*')) {
+        if (element.shadowRoot) walk(element.shadowRoot)
+        const { clientWidth, clientHeight, scrollWidth, scrollHeight } = element
+        // What has no size in CSS is inline or not drawn; one pixel is there to be read out only.
+        if (clientWidth <= 1 || !element.checkVisibility()) continue
+        const { overflowX, overflowY, display } = getComputedStyle(element)
+        // A pixel more may come of rounding.
+        const isWide =
+          scrollWidth > clientWidth + 1 && (cuts(overflowX) || (display !== 'inline' && element.matches(words)))
+        const isHigh = scrollHeight > clientHeight + 1 && (cuts(overflowY) || element.matches('.panel'))
+        const scrolls = overflowY === 'auto' || overflowY === 'scroll'
+        if (isWide || (isHigh && !scrolls))
+          found.push(`${element.localName}.${element.className}: ${element.textContent.trim().slice(0, 40)}`)
+      }
+    }
+    const words = 'button, label, legend, th, td, dt, dd, p, h2, h3, a, span, li'
+    walk(document.body)
+    return found
+  })
 }
 
 async function flaws(page: Page): Promise<string[]> {

@@ -5,6 +5,7 @@ import { isQuestion } from '../../lesson/expectation.ts'
 import type { Lesson } from '../../lesson/lesson.ts'
 import { plainLine } from '../../lesson/prose.ts'
 import type { Step } from '../../lesson/step.ts'
+import { language } from '../language.ts'
 import { shownUnit } from '../lessons/shown-unit.ts'
 import { say, sayList, sayNumber } from '../say.ts'
 
@@ -30,7 +31,7 @@ export function answerWords(lesson: Lesson | undefined, stepId: string, { answer
     }
     case 'order': {
       const items = question?.is === 'sequence' ? question.items : []
-      const order = answer.order.map((id) => textOf(items, id)).join(' → ')
+      const order = answer.order.map((id) => textOf(items, id)).join(language().direction === 'rtl' ? ' ← ' : ' → ')
       return { words: say('board.answer.order', { order }), feedback: ofMistakes }
     }
     case 'diagnosis': {

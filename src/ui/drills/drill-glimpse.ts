@@ -11,6 +11,8 @@ export class DrillGlimpse extends LitElement {
   static override styles = css`
     svg {
       display: block;
+      /* As all pictures, from left to right in every language. */
+      direction: ltr;
       width: 100%;
       max-width: 20rem;
       height: auto;

@@ -17,6 +17,8 @@ export class EyePatches extends LitElement {
   static override styles = css`
     svg {
       display: block;
+      /* As all pictures, from left to right in every language. */
+      direction: ltr;
       width: 100%;
       max-width: 28.75rem;
       height: auto;

@@ -25,6 +25,8 @@ export class LinePlot extends LitElement {
   static override styles = css`
     svg {
       display: block;
+      /* As all pictures, from left to right in every language. */
+      direction: ltr;
       width: 100%;
       height: auto;
       max-width: 32.5rem;

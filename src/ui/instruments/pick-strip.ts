@@ -25,6 +25,8 @@ export class PickStrip extends LitElement {
   static override styles = css`
     svg {
       display: block;
+      /* As all pictures, from left to right in every language. */
+      direction: ltr;
       width: 100%;
       max-width: 62.5rem;
       height: auto;

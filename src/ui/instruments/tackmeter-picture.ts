@@ -30,6 +30,8 @@ export class TackmeterPicture extends LitElement {
   static override styles = css`
     svg {
       display: block;
+      /* As all pictures, from left to right in every language. */
+      direction: ltr;
       width: 100%;
       max-width: 35rem;
       height: auto;

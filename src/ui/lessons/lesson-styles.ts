@@ -43,7 +43,8 @@ export const lessonStyles = css`
   }
   th,
   td {
-    padding: 2px 12px 2px 0;
+    padding-block: 2px;
+    padding-inline: 0 12px;
     border-bottom: 1px solid var(--line);
     text-align: start;
   }

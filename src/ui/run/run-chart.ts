@@ -49,6 +49,8 @@ export class RunChart extends LitElement {
       min-height: ${height / 16}rem;
     }
     .uplot {
+      /* A run goes from left to right in every language, as its sheets do. */
+      direction: ltr;
       width: min-content;
     }
     .u-wrap {

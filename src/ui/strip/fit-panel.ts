@@ -36,7 +36,8 @@ export class FitPanel extends StripElement {
         flex: none;
       }
       tbody th {
-        padding: 0 12px 0 0;
+        padding: 0;
+        padding-inline-end: 12px;
       }
       td {
         vertical-align: middle;

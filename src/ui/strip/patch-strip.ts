@@ -32,8 +32,10 @@ export class PatchStrip extends StripElement {
     sharedStyles,
     stripStyles,
     css`
+      /* A strip is read as it comes off the press, so the arrow keys mean the same in every language. */
       .patches {
         display: flex;
+        direction: ltr;
         flex-wrap: wrap;
         gap: 8px 16px;
         margin: 8px 0;
@@ -101,7 +103,7 @@ export class PatchStrip extends StripElement {
         font-size: 0.8125rem;
         font-weight: 600;
         line-height: 1.125rem;
-        white-space: nowrap;
+        overflow-wrap: anywhere;
       }
       .head {
         position: absolute;

@@ -23,7 +23,8 @@ export class SheetTable extends StripElement {
     css`
       th,
       td {
-        padding: 2px 4px 2px 0;
+        padding-block: 2px;
+        padding-inline: 0 4px;
         vertical-align: middle;
       }
       tbody th {

@@ -92,7 +92,8 @@ export class SpectrumPanel extends StripElement {
         display: inline-block;
         width: 2.5rem;
         height: 8px;
-        margin: 0 4px 2px 0;
+        margin-block: 0 2px;
+        margin-inline: 0 4px;
       }
       .key rect {
         height: 8px;
