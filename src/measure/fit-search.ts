@@ -33,7 +33,8 @@ const mostDamping = 1e6
 
 /**
  * Searches from `start` inside the bounds, by Levenberg and Marquardt's method: one step of the library at a time, so
- * that a page can show it and stop. A step that leads no nearer is not taken, and the next is more careful.
+ * that a page can show it and stop. A step that leads no nearer is not taken, and the next is more careful. The library
+ * wants at least two readings.
  */
 export function* searchNearest(
   read: readonly number[],

@@ -6,6 +6,8 @@ import type { Browser, CDPSession, Page } from '@playwright/test'
 import { chromium } from '@playwright/test'
 import { preview } from 'vite'
 import { chromiumFlags, provideChromium } from '../browser/chromium.ts'
+import type { Resources } from './count-resources.ts'
+import { countResources, resources } from './count-resources.ts'
 import type { BenchRow } from './bench-row.ts'
 
 const slowed = 4
@@ -140,10 +142,15 @@ function seen(page: Page): Promise<Seen> {
 const leap = 250
 const halfHour = (30 * 60 * 1000) / leap
 
+/** Frames until the browser has compiled what runs often; its machine code counts as heap. */
+const warmUp = 2500
+
 /** What half an hour of running leaves behind, and what 10,000 changes do. */
 async function growth(browser: Browser, address: string): Promise<BenchRow[]> {
-  const { page, chrome } = await open(browser)
+  // A small window, so that software draws the many frames soon; it shows the same pictures.
+  const { page, chrome } = await open(browser, 390)
   await leapWith(page, leap)
+  await countResources(page)
   await page.goto(`${address}#view=bench`)
   await settled(page)
   await page.getByRole('button', { name: 'Run', exact: true }).click()
@@ -151,7 +158,7 @@ async function growth(browser: Browser, address: string): Promise<BenchRow[]> {
     const until = (await seen(page)).frames + count
     while ((await seen(page)).frames < until) await page.waitForTimeout(200)
   }
-  await pass(200)
+  await pass(warmUp)
   const before = await held(page, chrome)
   await pass(halfHour)
   const after = await held(page, chrome)
@@ -174,7 +181,7 @@ async function growth(browser: Browser, address: string): Promise<BenchRow[]> {
   return [...compared('30 minutes', before, after), ...compared('10,000 changes', changed, often)]
 }
 
-interface Held {
+interface Held extends Resources {
   heap: number
   nodes: number
   listeners: number
@@ -186,11 +193,17 @@ async function held(page: Page, chrome: CDPSession): Promise<Held> {
   await chrome.send('HeapProfiler.collectGarbage')
   const { usedSize } = await chrome.send('Runtime.getHeapUsage')
   const { nodes, jsEventListeners } = await chrome.send('Memory.getDOMCounters')
-  return { heap: usedSize / 1e6, nodes, listeners: jsEventListeners, workers: page.workers().length }
+  return {
+    heap: usedSize / 1e6,
+    nodes,
+    listeners: jsEventListeners,
+    workers: page.workers().length,
+    ...(await resources(page)),
+  }
 }
 
 function compared(what: string, before: Held, after: Held): BenchRow[] {
-  const units = { heap: 'MB', nodes: '', listeners: '', workers: '' }
+  const units = { heap: 'MB', nodes: '', listeners: '', workers: '', textures: '', buffers: '', timers: '' }
   return (Object.keys(units) as (keyof Held)[]).map((kind) => ({
     name: `${kind} after ${what}`,
     value: after[kind],

@@ -1,4 +1,7 @@
-/** Keys and presses without sense or order: nothing on the console, a legal set-up, a way back, and a page that answers. */
+/**
+ * Keys, presses, typed text, links, dropped files and other windows without sense or order: nothing on the console, a
+ * legal set-up, a way back, and a page that answers. TACKSTAIR_INPUTS is how many a view gets, TACKSTAIR_SEED which.
+ */
 import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import { seededDraws } from '../../src/physics/random.ts'
@@ -24,7 +27,45 @@ const views: readonly ViewName[] = [
   'drills',
   'lessons',
 ]
-const inputsInView = 35
+const inputsInView = Number(process.env['TACKSTAIR_INPUTS'] ?? 35)
+const seed = Number(process.env['TACKSTAIR_SEED'] ?? 41)
+
+const texts = [
+  '1e999',
+  '-0',
+  '12,5',
+  '٣',
+  '<img src=x onerror=alert(1)>',
+  '=1+1',
+  '\u202eabc',
+  '\ud800',
+  'x'.repeat(2000),
+  '',
+]
+const sizes = [
+  [1366, 768],
+  [390, 844],
+  [844, 390],
+  [320, 568],
+  [1920, 1080],
+] as const
+const links = [
+  'v=1&inks=cyan:14,yellow:10',
+  'v=99&inks=a:b',
+  'inks=%00,%E0%A4%A',
+  'press=web&speed=NaN',
+  '%',
+  'hide=everything',
+]
+const files = [
+  '',
+  '{',
+  '[[[[',
+  '{"format":"tackstair","version":99}',
+  'id: x\nsteps: &a [*a]',
+  'a;b;c\n1;2',
+  '\u0000\u0001',
+]
 
 /** The page's element holds the session, so that the set-up can be looked at whatever the page shows. */
 type WithSession = HTMLElement & { session: Session }
@@ -33,11 +74,35 @@ async function setUpOf(page: Page): Promise<SetUp> {
   return page.locator('tack-page').evaluate((element) => (element as WithSession).session.setUp)
 }
 
-test('keys and presses at random leave every view in order', async ({ page }) => {
-  test.setTimeout(120_000)
-  const said = listenTo(page)
-  const draw = seededDraws(41)
+/** Lets a file with this name and text fall on the page, as a person does from another window. */
+async function drop(page: Page, name: string, text: string): Promise<void> {
+  await page.evaluate(
+    ([name, text]) => {
+      const dataTransfer = new DataTransfer()
+      dataTransfer.items.add(new File([text], name))
+      const at = { dataTransfer, bubbles: true, composed: true, cancelable: true }
+      document.body.dispatchEvent(new DragEvent('drop', at))
+    },
+    [name, text],
+  )
+}
+
+/** One input without sense; keys and presses much more often than the rest. */
+async function doAnything(page: Page, draw: () => number): Promise<void> {
   const oneOf = <Item>(list: readonly Item[]) => list[Math.floor(draw() * list.length)]
+  const kind = draw()
+  if (kind < 0.5) await page.keyboard.press(oneOf(allKeys))
+  else if (kind < 0.86) await page.mouse.click(20 + draw() * 1300, 60 + draw() * 680)
+  else if (kind < 0.92) await page.keyboard.insertText(oneOf(texts))
+  else if (kind < 0.95) await page.setViewportSize({ width: oneOf(sizes)[0], height: oneOf(sizes)[1] })
+  else if (kind < 0.97) await page.evaluate((hash) => (location.hash = hash), oneOf(links))
+  else await drop(page, oneOf(['a.json', 'b.lesson.yaml', 'c.csv', 'd']), oneOf(files))
+}
+
+test('keys, presses and whatever else comes in, at random, leave every view in order', async ({ page }) => {
+  test.setTimeout(120_000 + inputsInView * views.length * 500)
+  const said = listenTo(page)
+  const draw = seededDraws(seed)
   await page.addInitScript(() => {
     window.print = () => undefined
   })
@@ -46,8 +111,7 @@ test('keys and presses at random leave every view in order', async ({ page }) =>
   for (const view of views) {
     await page.goto(`./#view=${view.replace(' ', '+')}`)
     for (let input = 0; input < inputsInView; input++) {
-      if (draw() < 0.6) await page.keyboard.press(oneOf(allKeys))
-      else await page.mouse.click(20 + draw() * 1300, 60 + draw() * 680)
+      await doAnything(page, draw)
     }
     for (let more = 0; more < 3; more++) await page.keyboard.press('Escape')
     expect(checkSetUp(writeSetUp(await setUpOf(page))), view).toHaveProperty('setUp')
