@@ -48,6 +48,20 @@ export class Transport extends SessionElement {
           min-height: 44px;
         }
       }
+      .slow {
+        display: flex;
+        gap: 4px;
+        align-items: center;
+        padding: 0 8px;
+        font-size: 0.9375rem;
+        font-weight: 600;
+        white-space: nowrap;
+        cursor: pointer;
+      }
+      /* As wide with either word, so that nothing beside it moves. */
+      .slow span {
+        min-width: 4.25rem;
+      }
       .scrub {
         display: flex;
         flex: 1 1 7.5rem;
@@ -118,9 +132,15 @@ export class Transport extends SessionElement {
                 ${say('bench.stepSheet')}
               </button>`
         }
-        <button type="button" aria-pressed=${slow} @click=${() => session.play({ kind: 'slow', slow: !slow })}>
-          ${say('bench.slow')}
-        </button>
+        <label class="slow"
+          ><input
+            type="checkbox"
+            role="switch"
+            aria-label=${say('bench.slow')}
+            .checked=${slow}
+            @change=${() => session.play({ kind: 'slow', slow: !slow })}
+          /><span aria-hidden="true">${say('bench.slowNow', { on: String(slow) })}</span></label
+        >
       </div>
       ${this.knows('nip') ? this.#nip() : nothing}
     `

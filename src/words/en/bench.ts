@@ -197,6 +197,7 @@ export const bench = {
   'bench.stepNip': 'Step nip',
   'bench.stepSheet': 'Step sheet',
   'bench.slow': 'Slow',
+  'bench.slowNow': 'Slow: {on, select, true {on} other {off}}',
   'bench.settledSame': 'A settled press prints the same sheet again.',
   'bench.nipOfUnit': 'Nip looked at',
   'bench.nipOf': 'Nip of unit {unit}, {name}',

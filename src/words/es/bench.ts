@@ -202,6 +202,7 @@ export const bench: Translated<typeof english> = {
   'bench.stepNip': 'Un contacto',
   'bench.stepSheet': 'Un pliego',
   'bench.slow': 'Lento',
+  'bench.slowNow': 'Lento: {on, select, true {sí} other {no}}',
   'bench.settledSame': 'Una máquina estable vuelve a imprimir el mismo pliego.',
   'bench.nipOfUnit': 'Línea de contacto que se mira',
   'bench.nipOf': 'Línea de contacto del cuerpo {unit}, {name}',
