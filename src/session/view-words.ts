@@ -3,6 +3,7 @@ import type { DrillRequest } from '../drill/drill.ts'
 import { levels } from '../drill/level.ts'
 import { ranges } from '../press/ranges.ts'
 import { closestOf } from './closest.ts'
+import { ownKey } from './learning.ts'
 import { nameMeant } from './link-paper.ts'
 import { allowedNumbers, readNumber } from './link-part.ts'
 import type { Report } from './link-said.ts'
@@ -48,7 +49,7 @@ const viewWordsByField: { readonly [Field in keyof ViewState]-?: ViewWord<NonNul
     read: { in: (text, _, report) => someOf('in', text, measureNames, report) },
   },
   lesson: {
-    write: (lesson) => ['lesson', lesson],
+    write: (lesson) => ['lesson', spaced(lesson)],
     read: { lesson: readId },
   },
   drill: {
@@ -142,12 +143,13 @@ function readScene(text: string, _: number, report: Report): number | undefined 
   return undefined
 }
 
-/** Characters of a lesson's id, and its form (src/lesson/field.ts). */
+/** Characters of a lesson's id, and its form (src/lesson/field.ts); before that of one's own lesson stands a mark (learning.ts). */
 const longestId = 60
-const idForm = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/
+const idForm = /^(own[ +])?([a-z][a-z0-9]*(-[a-z0-9]+)*)$/
 
 function readId(text: string, _: number, report: Report): string | undefined {
-  if (idForm.test(text) && text.length <= longestId) return text
+  const [, own, id = ''] = idForm.exec(text) ?? []
+  if (id !== '' && id.length <= longestId) return own ? ownKey(id) : id
   report('link.id', { word: 'lesson', given: shown(text) })
   return undefined
 }

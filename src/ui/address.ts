@@ -14,6 +14,26 @@ export function addressOf(view: ViewName): string {
   return `#view=${view.replaceAll(' ', '+')}`
 }
 
+/** The address of a lesson, by the key under which it is kept; of the list of lessons, where the key is empty. */
+export function addressOfLesson(key: string): string {
+  return key === '' ? addressOf('lessons') : `${addressOf('lessons')}&lesson=${key.replaceAll(' ', '+')}`
+}
+
+/**
+ * Says in the address which lesson is open (none where the key is empty), as a further place to go back to, or in place of
+ * an address that was too general. What a link asks of the whole page stays in it; one that says it already is left alone.
+ */
+export function tellLesson(key: string, how: 'pushState' | 'replaceState'): void {
+  const { hash } = location
+  const view = readLink(hash)?.view
+  if (view?.lesson === (key || undefined) && (view?.view === 'lessons' || key !== '')) return
+  const kept = hash
+    .slice(1)
+    .split('&')
+    .filter((pair) => /^(language|hide|only)=/.test(pair))
+  history[how](null, '', [addressOfLesson(key), ...kept].join('&'))
+}
+
 export interface Followed {
   /** what was wrong with it */
   readonly problems: readonly LinkSaid[]
@@ -28,6 +48,19 @@ const nothingAsked: Followed = { problems: [], task: false, done: Promise.resolv
 /** Whether the address names at most a view or a task, so that what was on the bench before may stay there. */
 export function leavesSetUp(hash: string): boolean {
   return readLink(hash)?.namesSetUp !== true
+}
+
+/**
+ * Takes in an address that a person has gone to, by a link, Back or Forward: an empty one is the bench, and the lessons
+ * without one of them are their list. A page that opens there goes by its draft instead.
+ */
+export function goToAddress(session: Session, hash: string): Followed {
+  if (hash.length <= 1) session.lookWith({ view: 'bench', scene: null })
+  const followed = followAddress(session, hash)
+  const { view, lesson } = readLink(hash)?.view ?? {}
+  if (view !== 'lessons' || lesson !== undefined) return followed
+  learningOf(session, browserStorage).open = ''
+  return { ...followed, task: true }
 }
 
 /** Takes in what the address asks for. */

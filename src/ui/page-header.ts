@@ -2,7 +2,9 @@
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { ViewName } from '../session/view-state.ts'
-import { addressOf } from './address.ts'
+import { learningOf } from '../session/learning.ts'
+import { addressOf, addressOfLesson } from './address.ts'
+import { browserStorage } from './browser-storage.ts'
 import './language-choice.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
@@ -100,7 +102,9 @@ export class PageHeader extends SessionElement {
             .map(
               ({ name, label }) =>
                 html`<li>
-                  <a href=${addressOf(name)} aria-current=${name === this.view ? 'page' : nothing}>${say(label)}</a>
+                  <a href=${this.#addressOf(name)} aria-current=${name === this.view ? 'page' : nothing}
+                    >${say(label)}</a
+                  >
                 </li>`,
             )}
         </ul>
@@ -129,6 +133,23 @@ export class PageHeader extends SessionElement {
         <tack-language-choice></tack-language-choice>
       </div>
     `
+  }
+
+  #unsubscribe: (() => void) | undefined
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#unsubscribe = learningOf(this.session, browserStorage).subscribe(() => this.requestUpdate())
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#unsubscribe?.()
+  }
+
+  /** The lessons are gone to where they were left. */
+  #addressOf(name: ViewName): string {
+    return name === 'lessons' ? addressOfLesson(learningOf(this.session, browserStorage).open) : addressOf(name)
   }
 
   /** For when what had the focus is gone: reading goes on from the top of the page. */

@@ -6,7 +6,8 @@ import { lectureOf } from '../session/lecture.ts'
 import type { Session } from '../session/session.ts'
 import { twoInkSession } from '../session/two-inks.ts'
 import type { ViewName } from '../session/view-state.ts'
-import { followAddress, leavesSetUp } from './address.ts'
+import type { Followed } from './address.ts'
+import { addressOf, followAddress, goToAddress, leavesSetUp } from './address.ts'
 import { openInUnits } from '../session/snapshot.ts'
 import { comfort } from './comfort.ts'
 import { keepDressed } from './dress.ts'
@@ -199,12 +200,15 @@ export class Page extends SessionElement {
 
   readonly #goTo = (): void => {
     if (this.firstLook) this.#endFirstLook()
-    this.#follow()
+    this.#take(goToAddress(this.session, location.hash))
   }
 
-  readonly #follow = (): void => {
+  #follow(): void {
+    this.#take(followAddress(this.session, location.hash))
+  }
+
+  #take({ problems, task, done }: Followed): void {
     this.failed = null
-    const { problems, task, done } = followAddress(this.session, location.hash)
     this.problems = problems
     if (task) this.view = null
     done.catch((error: unknown) => {
@@ -227,6 +231,8 @@ export class Page extends SessionElement {
     const takeUp = leavesSetUp(location.hash)
     await beginDraft(this.session, takeUp)
     if (takeUp) this.#follow()
+    const { view } = this.session.look
+    if (location.hash.length <= 1 && view !== 'bench') history.replaceState(null, '', addressOf(view))
     if (draftOf(this.session).aside) await this.#tellAside()
   }
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test, vi } from 'vitest'
+import { ownKey } from '../../src/session/learning.ts'
 import { checkSetUp } from '../../src/press/check-setup.ts'
 import type { Press, SetUp } from '../../src/press/setup.ts'
 import type { ReadLink } from '../../src/session/link.ts'
@@ -35,6 +36,12 @@ vi.setConfig({ testTimeout: 60_000 })
 const anyLinked = anySetUp.chain((setUp) => anyView(setUp.inks.length).map((view) => ({ setUp, view })))
 
 describe('a link', () => {
+  test("names a lesson of the course, or one of the person's own", () => {
+    expect(read('#view=lessons&lesson=tack').view.lesson).toBe('tack')
+    expect(read('#view=lessons&lesson=own+tack').view.lesson).toBe(ownKey('tack'))
+    expect(told('#lesson=owned+tack')).toHaveLength(1)
+  })
+
   test('that only names a view or a task says nothing of a set-up; one that was written always does', () => {
     expect(read('#view=drills&drill=easy:3').namesSetUp).toBe(false)
     expect(read('#lesson=two-inks').namesSetUp).toBe(false)

@@ -6,6 +6,7 @@ import type { Problem } from '../../lesson/source.ts'
 import { largestFile } from '../../lesson/source.ts'
 import type { Learning } from '../../session/learning.ts'
 import { learningOf, ownIdIn, ownKey } from '../../session/learning.ts'
+import { tellLesson } from '../address.ts'
 import { browserStorage } from '../browser-storage.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
@@ -258,6 +259,7 @@ export class LessonsView extends SessionElement {
     const id = ownIdIn(open)
     if (id === null && course.lessons.includes(open)) this.#play(courseLesson(open), open)
     else if (id !== null && Object.hasOwn(own, id)) this.#openOwn(id)
+    else if (open !== '') this.#list()
   }
 
   #play(lesson: Lesson, key: string, problems: readonly Problem[] = []): void {
@@ -268,6 +270,12 @@ export class LessonsView extends SessionElement {
     const play = new LessonPlay(lesson, this.session, key, this.#learning, () => Date.now())
     this.screen = { kind: 'lesson', key, problems, play }
     this.#learning.open = key
+    this.#tellAddress(key)
+  }
+
+  /** What stands open as the view opens was asked for by the address that is there; what is opened then is a further place. */
+  #tellAddress(key: string): void {
+    tellLesson(key, this.hasUpdated ? 'pushState' : 'replaceState')
   }
 
   #openCourse(id: string): void {
@@ -327,6 +335,7 @@ export class LessonsView extends SessionElement {
     this.#learning.open = ''
     this.refused = null
     this.screen = { kind: 'list' }
+    this.#tellAddress('')
   }
 
   #after(key: string): Lesson | null {
