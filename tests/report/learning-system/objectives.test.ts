@@ -41,7 +41,7 @@ class Room {
 
   /** By id: success and how much of it is done. */
   objectives(): Record<string, [success: string, progress: string]> {
-    const get = (element: string) => String(this.real.lmsGetValue(`cmi.objectives.${element}`))
+    const get = (element: string) => this.real.lmsGetValue(`cmi.objectives.${element}`)
     return Object.fromEntries(
       Array.from({ length: Number(get('_count')) }, (_, at) => [
         get(`${at}.id`),
