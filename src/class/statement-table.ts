@@ -3,6 +3,8 @@
  * in many ways (verb.id, Verb/ID, "Verb ID"), so headings count by their letters and digits alone.
  */
 import Papa from 'papaparse'
+import { parsed } from '../session/read-result.ts'
+import { extensionIds } from '../session/statement-extensions.ts'
 
 /** Moment, verb and object are needed, and one of account and mailbox. */
 type Column =
@@ -20,6 +22,10 @@ type Column =
   | 'result.success'
   | 'result.score.scaled'
   | 'result.duration'
+  | Extensions
+  | `${Extensions}.${(typeof extensionIds)[keyof typeof extensionIds]}`
+type Extensions = 'result.extensions' | 'context.extensions'
+type Cell = (column: Column) => string | undefined
 
 /** Null where the text is no such table. */
 export function statementRows(text: string): unknown[] | null {
@@ -27,7 +33,12 @@ export function statementRows(text: string): unknown[] | null {
   const { data } = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: true })
   const [first = [], ...rows] = data
   const headings = first.map(lettersOf)
-  const placeOf = (column: Column) => headings.indexOf(lettersOf(column))
+  const places = new Map<Column, number>()
+  const placeOf = (column: Column) => {
+    const place = places.get(column) ?? headings.indexOf(lettersOf(column))
+    places.set(column, place)
+    return place
+  }
   const needed = ['timestamp', 'verb.id', 'object.id'] satisfies Column[]
   if (!needed.every((column) => placeOf(column) >= 0)) return null
   return rows.map((row) => statement((column) => row[placeOf(column)]?.trim() || undefined))
@@ -47,7 +58,7 @@ function successOf(cell: string): boolean | string {
   return yes.includes(word) || (no.includes(word) ? false : cell)
 }
 
-function statement(cell: (column: Column) => string | undefined): unknown {
+function statement(cell: Cell): unknown {
   const account = cell('actor.account.name')
   const scaled = cell('result.score.scaled')
   const success = cell('result.success')
@@ -75,7 +86,22 @@ function statement(cell: (column: Column) => string | undefined): unknown {
       ...(success === undefined ? {} : { success: successOf(success) }),
       // Some spreadsheets write a decimal comma.
       ...(scaled === undefined ? {} : { score: { scaled: Number(scaled.replace(',', '.')) } }),
+      extensions: extensionsIn('result.extensions', cell),
     },
+    context: { extensions: extensionsIn('context.extensions', cell) },
+  }
+}
+
+/** Stores give each a column of its own, or all of them one with JSON in it. */
+function extensionsIn(path: Extensions, cell: Cell): Record<string, unknown> {
+  const each = Object.values(extensionIds).map((id): [string, unknown] => {
+    const text = cell(`${path}.${id}`)
+    return [id, text === undefined ? undefined : (parsed(text) ?? text)]
+  })
+  const all = parsed(cell(path) ?? '')
+  return {
+    ...(typeof all === 'object' ? all : {}),
+    ...Object.fromEntries(each.filter(([, value]) => value !== undefined)),
   }
 }
 

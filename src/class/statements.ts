@@ -7,9 +7,10 @@ import * as v from 'valibot'
 import type { AnswerGiven, Attempt } from '../lesson/attempt.ts'
 import { mostAttempts } from '../lesson/attempt.ts'
 import type { LessonResult, StepResult } from '../session/result-format.ts'
+import { extensionIds } from '../session/statement-extensions.ts'
 import { statedDrill } from './stated-drill.ts'
 import type { Statement } from './statement.ts'
-import { secondsIn, statementSchema } from './statement.ts'
+import { activeIn, statementSchema } from './statement.ts'
 import type { HandedResult } from './roll.ts'
 
 /** What a completed lesson says it is. */
@@ -28,9 +29,7 @@ export function resultsOf(given: readonly unknown[]): HandedResult[] {
     const key = JSON.stringify([who, timestamp, verb.id, object.id, result.response])
     if (who === '' || seen.has(key)) continue
     seen.add(key)
-    const list = byActor.get(who)
-    if (list) list.push(parsed.output)
-    else byActor.set(who, [parsed.output])
+    listIn(byActor, who).push(parsed.output)
   }
   return [...byActor].flatMap(([id, statements]) => resultOf(id, statements) ?? [])
 }
@@ -42,22 +41,27 @@ function actorId({ account, mbox }: Statement['actor']): string {
 function resultOf(id: string, unordered: readonly Statement[]): HandedResult | null {
   const statements = [...unordered].sort((a, b) => Date.parse(a.timestamp) - Date.parse(b.timestamp))
   const lessons = new Map<string, LessonResult>()
+  const told = new Map<string, Statement[]>()
   const named = new Set<string>()
   const drills = new Map<string, Statement[]>()
   for (const statement of statements) {
     // Ids hold single hyphens only, so that two part the lesson from the step.
     const [task, step] = (statement.object.id.split('/').at(-1) ?? '').slice(0, 120).split('--') as [string, string?]
-    if (task === 'drill' && step !== undefined) drills.set(step, [...(drills.get(step) ?? []), statement])
+    if (task === 'drill' && step !== undefined) listIn(drills, step).push(statement)
     else if (/^[a-z][a-z0-9-]{0,59}$/.test(task) && !/^drill-\d+$/.test(task)) {
       if (statement.object.definition.type === objective) named.add(task)
       const lesson = lessons.get(task) ?? emptyLesson(task, statement.timestamp)
       const next = step === undefined ? completed(lesson, statement) : answered(lesson, step.slice(0, 60), statement)
-      if (next) lessons.set(task, next)
+      if (!next) continue
+      lessons.set(task, next)
+      listIn(told, task).push(statement)
     }
   }
   const stated = [...drills].flatMap(([code, answers]) => statedDrill(code, answers) ?? [])
   // Anything may have been completed: it is a lesson of ours if it says so, or if one of its questions was answered.
-  const ours = [...lessons.values()].filter(({ id: task, steps }) => steps.length > 0 || named.has(task))
+  const ours = [...lessons]
+    .filter(([task, { steps }]) => steps.length > 0 || named.has(task))
+    .map(([task, lesson]) => ({ ...lesson, active: activeIn(told.get(task) ?? []) }))
   if (ours.length + stated.length === 0) return null
   const latest = statements[statements.length - 1]
   return {
@@ -68,6 +72,12 @@ function resultOf(id: string, unordered: readonly Statement[]): HandedResult | n
   }
 }
 
+function listIn(lists: Map<string, Statement[]>, key: string): Statement[] {
+  let list = lists.get(key)
+  if (!list) lists.set(key, (list = []))
+  return list
+}
+
 function emptyLesson(id: string, started: string): LessonResult {
   return { id, own: false, title: id, language: '', started, done: false, active: 0, score: null, steps: [] }
 }
@@ -75,28 +85,32 @@ function emptyLesson(id: string, started: string): LessonResult {
 /** The whole package is completed too, but with no score of its own. */
 function completed(lesson: LessonResult, { result, timestamp }: Statement): LessonResult | null {
   if (!result.score) return null
-  return { ...lesson, done: true, finished: timestamp, score: result.score.scaled }
+  const attemptsAt = (id: string) => lesson.steps.find((step) => step.id === id)?.attempts ?? []
+  const stated = result.extensions[extensionIds.steps]?.map((step) => ({ ...step, attempts: attemptsAt(step.id) }))
+  const steps = stated ?? lesson.steps
+  return { ...lesson, done: true, finished: timestamp, score: result.score.scaled, steps }
 }
 
 function answered(lesson: LessonResult, id: string, statement: Statement): LessonResult | null {
-  const { result, object, timestamp } = statement
+  const { result, object, timestamp, context } = statement
   if (result.response === undefined) return null
   const [right] = object.definition.correctResponsesPattern
+  const { [extensionIds.attempt]: stated, [extensionIds.hints]: hints = 0 } = result.extensions
   // A prediction is not judged in its statement; the right one stands beside it.
   const met = result.success ?? result.response === right
-  const attempt: Attempt = { at: timestamp, met, ...answerOf(statement, result.response, right) }
+  const attempt: Attempt = { at: timestamp, met, ...(stated ?? answerOf(statement, result.response, right)) }
   const before = lesson.steps.find((step) => step.id === id)
   const isPrediction = result.success === undefined
   const step: StepResult = {
     id,
-    kind: isPrediction ? 'predict' : 'expect',
+    kind: context.extensions[extensionIds.stepKind] ?? (isPrediction ? 'predict' : 'expect'),
     done: (before?.done ?? false) || met || isPrediction,
     misses: (before?.misses ?? 0) + (met || isPrediction ? 0 : 1),
-    hints: 0,
+    hints: Math.max(before?.hints ?? 0, hints),
     attempts: [...(before?.attempts ?? []), attempt].slice(0, mostAttempts),
   }
   const steps = before ? lesson.steps.map((each) => (each === before ? step : each)) : [...lesson.steps, step]
-  return { ...lesson, active: lesson.active + secondsIn(result.duration), steps }
+  return { ...lesson, steps }
 }
 
 function answerOf({ object }: Statement, response: string, right: string | undefined): { answer?: AnswerGiven } {

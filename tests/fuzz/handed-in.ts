@@ -7,6 +7,7 @@ import { countLesson, countSteps } from '../../src/class/count-lessons.ts'
 import { readHanded } from '../../src/class/read-handed.ts'
 import { Roll } from '../../src/class/roll.ts'
 import { writeResult } from '../../src/session/make-result.ts'
+import { extensionIds } from '../../src/session/statement-extensions.ts'
 import { say } from '../../src/ui/say.ts'
 import { courseLessons } from '../class/course-lessons.ts'
 import { classMember } from '../class/made-class.ts'
@@ -97,6 +98,20 @@ const statement = fc.record({
         fc.nat(400).map((digits) => `PT${'9'.repeat(digits)}S`),
       ),
       score: fc.record({ scaled: fc.constantFrom(0, 0.5, 1, 2, -1) }),
+      extensions: fc.dictionary(
+        fc.constantFrom(...Object.values(extensionIds)),
+        fc.constantFrom<unknown>(
+          'proven',
+          3,
+          -1,
+          1e300,
+          null,
+          ['thermometer 2'],
+          [{ evidence: 'eye', readings: 1 }],
+          [{ id: '__proto__', kind: 'say', done: true, misses: 0, hints: 1 }],
+          { answer: { form: 'reading', entered: 1e300, tolerance: 0, unit: 'constructor' }, mistakes: [11] },
+        ),
+      ),
     },
     { requiredKeys: [] },
   ),

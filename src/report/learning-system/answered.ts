@@ -3,11 +3,15 @@ import type { Attempt } from '../../lesson/attempt.ts'
 import type { Expectation } from '../../lesson/expectation.ts'
 import { isQuestion } from '../../lesson/expectation.ts'
 import type { Lesson } from '../../lesson/lesson.ts'
+import type { Progress } from '../../lesson/progress.ts'
+import { recordOf } from '../../lesson/progress.ts'
 import { plainLine } from '../../lesson/prose.ts'
 import type { Step } from '../../lesson/step.ts'
 import type { DrillWay } from '../../session/drill-way.ts'
+import type { ContextExtensions, ResultExtensions } from '../../session/statement-extensions.ts'
+import { extensionIds } from '../../session/statement-extensions.ts'
 import { stepName } from './account.ts'
-import type { KeptBench } from './work.ts'
+import type { KeptBench, LessonWork } from './work.ts'
 
 interface Choice {
   /** small letters, digits, hyphens and underscores */
@@ -43,20 +47,46 @@ export interface Answered {
   readonly reply: Reply
   /** null for a prediction, which is no matter of right or wrong */
   readonly met: boolean | null
+  /** what only statements have room for; missing where an older program left it waiting */
+  readonly more?: { readonly context: ContextExtensions; readonly result: ResultExtensions }
 }
 
 /** Characters of a question as told; more than any one sentence of the course. */
 const longestAsked = 250
 
 /** One attempt at a step of a lesson. `bench` is the bench as it stood, where it is known. */
-export function answeredAt(lesson: Lesson, step: AttemptedStep, attempt: Attempt, bench: KeptBench | null): Answered {
+export function answeredAt(
+  lesson: Lesson,
+  step: AttemptedStep,
+  attempt: Attempt,
+  { progress, bench }: LessonWork,
+): Answered {
+  const { answer, bench: findings, mistakes } = attempt
+  const given = {
+    ...(answer === undefined ? {} : { answer }),
+    ...(findings === undefined ? {} : { bench: findings }),
+    ...(mistakes === undefined ? {} : { mistakes }),
+  }
   return {
     id: stepName(lesson.id, step.id),
     task: lesson.id,
     asks: shortly(step.text),
     reply: replyTo(step, attempt, bench),
     met: step.kind === 'predict' ? null : attempt.met,
+    more: {
+      context: { [extensionIds.stepKind]: step.kind },
+      result: {
+        [extensionIds.attempt]: given,
+        [extensionIds.hints]: recordOf(progress, step.id).hints,
+        ...activeOf(progress),
+      },
+    },
   }
+}
+
+/** Left out where an older program kept none. */
+export function activeOf({ active }: Progress): ResultExtensions {
+  return active === undefined ? {} : { [extensionIds.active]: Math.round(active) }
 }
 
 type AttemptedStep = Exclude<Step, { kind: 'say' }>
@@ -103,7 +133,7 @@ function replyTo(step: AttemptedStep, { answer, bench: findings = [] }: Attempt,
 
 /** One answer to a fault drill: the causes named, out of those there were to choose from. */
 export function answeredInDrill(task: string, code: string, asks: string, way: DrillWay, at: number): Answered {
-  const { causes, worth } = way.named[at]
+  const { causes, evidence, worth } = way.named[at]
   const choices = [...new Set([...way.offered, ...way.hidden, ...causes])].map((key) => ({
     id: plainId(key),
     text: key,
@@ -114,6 +144,15 @@ export function answeredInDrill(task: string, code: string, asks: string, way: D
     asks,
     reply: choice(choices, way.hidden.map(plainId), causes.map(plainId)),
     met: worth !== 'missed',
+    more: {
+      context: {},
+      result: {
+        [extensionIds.worth]: worth,
+        [extensionIds.evidenceNamed]: evidence,
+        [extensionIds.evidenceAsked]: way.measured,
+        [extensionIds.active]: Math.round(way.active),
+      },
+    },
   }
 }
 

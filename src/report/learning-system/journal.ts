@@ -1,10 +1,13 @@
 /** What has newly happened between two looks at a learner's work, the first first. */
 import { mostAttempts } from '../../lesson/attempt.ts'
+import type { Lesson } from '../../lesson/lesson.ts'
 import { recordOf } from '../../lesson/progress.ts'
+import type { ResultExtensions } from '../../session/statement-extensions.ts'
+import { extensionIds } from '../../session/statement-extensions.ts'
 import type { Account } from './account.ts'
-import { answeredAt, answeredInDrill } from './answered.ts'
+import { activeOf, answeredAt, answeredInDrill } from './answered.ts'
 import type { Entry } from './system.ts'
-import type { LessonOf, Work } from './work.ts'
+import type { LessonOf, LessonWork, Work } from './work.ts'
 
 export interface Happened {
   /** ms since 1970; null where the page kept no moment of it */
@@ -25,19 +28,32 @@ export function happenedBetween(before: Look, after: Look, lessonOf: LessonOf, a
   ]
   const finished = after.account.tasks
     .filter(({ completed }, at) => completed && !before.account.tasks[at].completed)
-    .map((task) => ({ at: null, what: { kind: 'finished' as const, task } }))
+    .map((task): Happened => {
+      const more = task.id in after.work.lessons ? { more: moreOf(lessonOf(task.id), after.work.lessons[task.id]) } : {}
+      return { at: null, what: { kind: 'finished', task, ...more } }
+    })
   return [...answered.sort((one, other) => (one.at ?? Infinity) - (other.at ?? Infinity)), ...finished]
 }
 
+/** Every step of a lesson as it was finished, those that ask nothing as well. */
+function moreOf({ steps }: Lesson, { progress }: LessonWork): ResultExtensions {
+  const stated = steps.map(({ id, kind }) => {
+    const { done, misses, hints } = recordOf(progress, id)
+    return { id, kind, done, misses, hints }
+  })
+  return { ...activeOf(progress), [extensionIds.steps]: stated }
+}
+
 function answersInLessons(before: Work, { lessons }: Work, lessonOf: LessonOf): Happened[] {
-  return Object.entries(lessons).flatMap(([id, { progress, bench }]) => {
+  return Object.entries(lessons).flatMap(([id, now]) => {
+    const { progress } = now
     const lesson = lessonOf(id)
     return lesson.steps.flatMap((step): Happened[] => {
       if (step.kind === 'say') return []
-      const { attempts: now = [] } = recordOf(progress, step.id)
+      const { attempts = [] } = recordOf(progress, step.id)
       const { attempts: earlier = [] } = id in before.lessons ? recordOf(before.lessons[id].progress, step.id) : {}
-      return added(earlier, now).map((attempt) => {
-        const answered = answeredAt(lesson, step, attempt, bench)
+      return added(earlier, attempts).map((attempt) => {
+        const answered = answeredAt(lesson, step, attempt, now)
         return { at: momentOf(attempt.at), what: { kind: 'answered', answered } }
       })
     })

@@ -2,6 +2,7 @@
  * Statements as cmi5 1.0 (chapter 9) and xAPI 1.0.3 write them. A statement that is "cmi5 defined" carries the category of
  * that name; "cmi5 allowed" ones, such as an answer, carry the context template and no such category.
  */
+import { extensionIds } from '../../session/statement-extensions.ts'
 import type { Reply } from './answered.ts'
 import type { Cmi5Launch, LaunchData } from './cmi5-launch.ts'
 import { decimal, duration } from './scorm-values.ts'
@@ -38,8 +39,6 @@ export type Defined = Exclude<keyof typeof verbs, 'answered'>
 const category = { cmi5: `${cmi5}/context/categories/cmi5`, moveOn: `${cmi5}/context/categories/moveon` }
 const masteryExtension = `${cmi5}/context/extensions/masteryscore`
 const progressExtension = `${cmi5}/result/extensions/progress`
-/** When an answer was really given, where it is told in a later visit. Our own; a URN, as the program has no address. */
-const givenBefore = 'urn:tackstair:given-at'
 
 export interface Standing {
   /** s of this visit */
@@ -75,9 +74,12 @@ export function definedStatement(id: string, verb: Defined, setting: Setting, st
 export function entryStatement({ id, at, took, what }: Entry, setting: Setting, progress: number | null): Statement {
   const { activityId } = setting.launch
   const task = what.kind === 'answered' ? what.answered.task : what.task.id
-  const extensions = {
-    ...(progress === null ? {} : { extensions: { [progressExtension]: Math.floor(100 * progress) } }),
+  const more = what.kind === 'answered' ? what.answered.more : { context: {}, result: what.more ?? {} }
+  const added = {
+    ...(progress === null ? {} : { [progressExtension]: Math.floor(100 * progress) }),
+    ...more?.result,
   }
+  const extensions = Object.keys(added).length === 0 ? {} : { extensions: added }
   const result =
     what.kind === 'answered'
       ? {
@@ -96,7 +98,10 @@ export function entryStatement({ id, at, took, what }: Entry, setting: Setting, 
     result,
     context: contextOf(setting, {
       parent: what.kind === 'answered' ? [`${activityId}/${task}`] : [activityId],
-      extensions: at < setting.begun ? { [givenBefore]: new Date(at).toISOString() } : {},
+      extensions: {
+        ...(at < setting.begun ? { [extensionIds.givenAt]: new Date(at).toISOString() } : {}),
+        ...more?.context,
+      },
     }),
   }
 }

@@ -1,6 +1,7 @@
 /** A learning system as the page sees it, whatever standard it speaks. */
 import type { Account, Task } from './account.ts'
 import type { Answered } from './answered.ts'
+import type { ResultExtensions } from '../../session/statement-extensions.ts'
 
 /** Something that happened once and is told once. */
 export interface Entry {
@@ -13,7 +14,9 @@ export interface Entry {
   /** s it took the learner */
   readonly took: number
   readonly what:
-    { readonly kind: 'answered'; readonly answered: Answered } | { readonly kind: 'finished'; readonly task: Task }
+    | { readonly kind: 'answered'; readonly answered: Answered }
+    /** `more` is missing of a drill, and where an older program left it */
+    | { readonly kind: 'finished'; readonly task: Task; readonly more?: ResultExtensions }
 }
 
 /** normal counts; the others only look around, and nothing but the visit itself is told. */
