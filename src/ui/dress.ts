@@ -15,10 +15,11 @@ const systemAsks = [
 
 export function dressWanted(): Dress {
   const { theme = 'auto' } = comfort().settings
-  if (theme === 'light' || theme === 'dark') return theme
   const [dark, more, forced] = systemAsks.map((query) => window.matchMedia(query).matches)
+  // Where the system sets all colours itself, what is drawn on a canvas follows with the strongest there are: a theme
+  // chosen here would be drawn upon the system's ground.
+  if (!forced && (theme === 'light' || theme === 'dark')) return theme
   const scheme = dark ? 'dark' : 'light'
-  // Where the system sets all colours itself, what is drawn on a canvas follows with the strongest there are.
   return theme === 'high contrast' || more || forced ? `contrast ${scheme}` : scheme
 }
 

@@ -33,13 +33,15 @@ export class NumberField extends LitElement {
         font-size: 0.875rem;
         line-height: 1.25rem;
       }
+      /* The unit goes below where the field would become too narrow for a finger. */
       .box {
         display: flex;
+        flex-wrap: wrap;
         align-items: center;
-        gap: 4px;
+        gap: 0 4px;
       }
       input {
-        width: 100%;
+        flex: 1 1 44px;
         min-width: 0;
         max-width: 5.5rem;
         padding: 0 4px;

@@ -40,11 +40,12 @@ export class PressPanel extends SessionElement {
       }
       .pair {
         display: flex;
+        flex-wrap: wrap;
         gap: 4px;
         align-items: flex-end;
       }
       .pair tack-number-field {
-        flex: 1;
+        flex: 1 1 48px;
       }
       .check {
         display: flex;

@@ -1,4 +1,4 @@
-/** Whoever works by keyboard or is read to never loses the place, and fingers find room. */
+/** Whoever works by keyboard or is read to never loses the place. */
 import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import { handle, openBench, order } from './bench-page.ts'
@@ -34,22 +34,6 @@ test('an ink removed or added is told, and the focus goes to the ink in its plac
   }
   await expect(add).toHaveCount(0)
   await expect(page.getByRole('button', { name: /^Unit 8: / })).toBeFocused()
-})
-
-test('what is pressed with a finger is at least 44 px high, but for words within a sentence', async ({ browser }) => {
-  const context = await browser.newContext({ hasTouch: true, isMobile: true, viewport: { width: 390, height: 844 } })
-  const page = await context.newPage()
-  await openBench(page)
-  const parts = ['ink-row', 'transport', 'panel-button', 'scenario-bar', 'patch-switch', 'add-ink']
-  const heights = await Promise.all(
-    parts.flatMap(async (part) => {
-      const buttons = await page.locator(`tack-${part} button:not(tack-term button)`).all()
-      expect(buttons.length, part).toBeGreaterThan(0)
-      return Promise.all(buttons.map(async (button) => (await button.boundingBox())?.height ?? 44))
-    }),
-  )
-  for (const height of heights.flat()) expect(height).toBeGreaterThanOrEqual(43.9)
-  await context.close()
 })
 
 test('undo gives its focus to redo when nothing is left to undo, and back', async ({ page }) => {

@@ -75,7 +75,7 @@ export class PickStrip extends LitElement {
     const x = place * perMm
     const velocities = roundTicks(0, test.endVelocity).filter((each) => each > 0 && each <= test.endVelocity)
     return html`<svg
-      viewBox="-8 0 ${length + 16} ${top + breadth + 58}"
+      viewBox="-8 0 ${length + 16} ${top + breadth + 62}"
       role="img"
       aria-label=${say('rig.pick.strip', { length: strip.length, velocity: test.endVelocity, torn: torn.length })}
       @pointerdown=${this.#down}
