@@ -67,7 +67,7 @@ function missedView({ verdict, bench }: Missed, glossary: Glossary) {
   // "Not yet" says all there is to say of a wrong answer; a mistake that was foreseen is told in words of its own.
   const said = new Set<LessonKey>(['lesson.answer'])
   if (verdict.feedback.length > 0)
-    for (const general of ['lesson.sequence', 'lesson.number'] as const) said.add(general)
+    for (const general of ['lesson.sequence', 'lesson.number', 'lesson.notAfter'] as const) said.add(general)
   const findings = verdict.findings
     .filter(({ met }) => !met)
     .map((finding) => ({ ...sayFinding(finding, bench), finding }))

@@ -172,7 +172,7 @@ export const bench = {
   'bench.cannotBreak': 'dry',
   'bench.paperBears': 'paper bears',
 
-  'bench.massTrapHead': '[[mass-trap|Mass trap]], in patches of two inks',
+  'bench.massTrapHead': '[[mass-trap|Mass trap]] of two inks',
   'bench.noPair': 'Unit 1 prints on bare paper.',
   'bench.pair': '{later} on {earlier}',
   'bench.pairOf': '{later} on {earlier}',
