@@ -52,7 +52,7 @@ function captionedHeight(drawing: Drawing, lines: readonly string[]): number {
 }
 
 /** Lines that fit: half an em a letter is what shapes.ts reckons with. */
-function wrapped(text: string, room: number): string[] {
+export function wrapped(text: string, room: number): string[] {
   const most = Math.max(10, Math.floor(room / (0.5 * letters)))
   const lines: string[] = []
   let line = ''

@@ -6,6 +6,8 @@ import { runPress } from '../../press/run.ts'
 import type { SetUp } from '../../press/setup.ts'
 import { Colours } from '../../session/colours.ts'
 import { inkInCells } from '../../view/loupe-pixels.ts'
+import type { Drawing } from '../../view/svg-file.ts'
+import { roundPicture } from '../pictures/round-picture.ts'
 
 /** Cells across: as the bench's loupe, but a quarter of it. */
 const cellsAcross = 96
@@ -41,6 +43,21 @@ export class DrillLoupe extends LitElement {
       <canvas width=${cellsAcross} height=${cellsAcross} role="img" aria-label=${this.label}></canvas>
       <figcaption>${this.caption}</figcaption>
     </figure>`
+  }
+
+  get pictureName(): string {
+    return this.caption
+  }
+
+  /** its picture's label, for the list of pictures */
+  get summary(): string {
+    return this.label
+  }
+
+  printed(): Drawing {
+    const canvas = this.renderRoot.querySelector('canvas')
+    if (!canvas) throw new Error('The loupe has drawn nothing yet.')
+    return roundPicture(canvas.toDataURL('image/png'), this.caption)
   }
 
   override updated(changed: PropertyValues): void {

@@ -17,6 +17,7 @@ import { miniStair, miniStairStyles } from '../mini-stair.ts'
 import { orderTreads } from '../orders/order-words.ts'
 import { say } from '../say.ts'
 import '../section-picture.ts'
+import type { Drawing } from '../../view/svg-file.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { textScale } from '../text-scale.ts'
 import { numberWords } from './number-words.ts'
@@ -30,6 +31,9 @@ const shareOfText = 0.86
 
 /** Letters: a longer sentence is set smaller. */
 const longSentence = 72
+
+/** What the pictures of scenes are called among those of the bench. */
+const onPaperAs = { section: 'section', loupe: 'loupe', line: 'line', ladder: 'stair', words: undefined } as const
 
 export class SceneStage extends LitElement {
   static override properties: PropertyDeclarations = {
@@ -97,6 +101,33 @@ export class SceneStage extends LitElement {
             )
       }
     </div>`
+  }
+
+  get pictureName(): string {
+    return this.scene.name.trim() || say('lecture.sideBySide')
+  }
+
+  get summary(): string {
+    const sides = this.benches.map((bench, side) => {
+      const inks = bench.setUp.inks.map(({ name, tack }) => say('lecture.inkTack', { name, tack })).join(', ')
+      return [this.#caption(side), inks].filter(Boolean).join(': ')
+    })
+    return `${say('lecture.sideBySide')}. ${sides.join('; ')}.`
+  }
+
+  /** Both sides in one picture; the picture of a single bench is among the bench's own. */
+  get printed(): (() => Promise<Drawing>) | undefined {
+    const name = onPaperAs[pictureOf(this.scene)]
+    if (name === undefined || this.benches.length < 2) return undefined
+    return async () => {
+      const [{ benchDrawing }, { sideBySide }] = await Promise.all([
+        import('../pictures/bench-offers.ts'),
+        import('../pictures/side-by-side.ts'),
+      ])
+      return sideBySide(
+        this.benches.map((bench, side) => ({ caption: this.#caption(side), drawing: benchDrawing(bench, name) })),
+      )
+    }
   }
 
   #side(bench: Session, side: number) {

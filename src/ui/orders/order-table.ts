@@ -9,6 +9,8 @@ import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
 import { colourSolids } from './colour-solids.ts'
 import { miniStair } from '../mini-stair.ts'
+import type { Drawing } from '../../view/svg-file.ts'
+import { stairsForPaper } from '../pictures/stairs-for-paper.ts'
 import { OrderEvent } from './order-event.ts'
 import { inPercent, orderNames, orderTreads } from './order-words.ts'
 import { ordersStyles } from './orders-styles.ts'
@@ -84,8 +86,46 @@ export class OrderTable extends SessionElement {
     if (this._from >= this.#passing.length) this._from = 0
   }
 
+  get pictureName(): string {
+    return say('orders.table')
+  }
+
+  get summary(): string {
+    const [first] = this.#shown
+    const names = orderNames(this.list.order(this.weighed.best[first]), this.inks)
+    return say('orders.tablePicture', { count: this.#shown.length, place: first + 1, order: names })
+  }
+
+  /** The orders on the page that is open, as a picture; where none passes the filter there is none. */
+  get printed(): (() => Drawing) | undefined {
+    return this.#shown.length > 0 ? () => stairsForPaper(this.#shown.map((rank) => this.#paperRow(rank))) : undefined
+  }
+
+  get #shown(): readonly number[] {
+    return this.#passing.slice(this._from, this._from + onPage)
+  }
+
+  #paperRow(rank: number) {
+    const number = this.weighed.best[rank]
+    const order = this.list.order(number)
+    const { trap, contamination, picking } = this.list.terms(number)
+    return {
+      place: sayNumber(rank + 1, 0),
+      treads: orderTreads(order, this.inks, colourSolids(this.session)),
+      title: orderNames(order, this.inks),
+      lines: [
+        `${say('orders.scoreHead')}: ${sayNumber(this.weighed.scores[number], 2)}`,
+        say('orders.tableReadings', {
+          trap: inPercent(trap),
+          contamination: inPercent(contamination),
+          picking: inPercent(picking),
+        }),
+      ],
+    }
+  }
+
   override render() {
-    const shown = this.#passing.slice(this._from, this._from + onPage)
+    const shown = this.#shown
     return html`
       <h3>${say('orders.table')}</h3>
       <div class="row">${this.#filter()}</div>

@@ -32,6 +32,7 @@ const sizes = {
   pulls: { width: 480, height: 6 * barHigh },
   stair: { width: 480, height: 280 },
 } as const
+type BenchPictureName = keyof typeof sizes
 const small = 13
 
 export function stairOffer(session: Session): Offer[] {
@@ -41,22 +42,33 @@ export function stairOffer(session: Session): Offer[] {
 export function benchOffers(session: Session): Offer[] {
   const { setUp, playback } = session
   const { name } = setUp.inks[playback.unit]
-  const offer = (picture: keyof typeof sizes, draw: (size: Size) => Drawing): Offer => ({
+  const offer = (picture: BenchPictureName): Offer => ({
     name: say(`tools.picture.${picture}`),
     description: say(`tools.pictureShows.${picture}`, {
       unit: playback.unit + 1,
       name: sayName(name),
       units: setUp.inks.length,
     }),
-    draw: () => draw(sizes[picture]),
+    draw: () => benchDrawing(session, picture),
   })
-  return [
-    offer('section', (size) => drawn(sectionDrawing(forPaper(session), size), size)),
-    offer('loupe', (size) => loupe(forPaper(session), size)),
-    offer('line', (size) => drawn(lineDrawing(forPaper(session), size), size)),
-    offer('pulls', ({ width }) => pulls(forPaper(session), { width, height: (playback.unit + 4) * barHigh })),
-    offer('stair', (size) => stair(session, size)),
-  ]
+  return (Object.keys(sizes) as BenchPictureName[]).map(offer)
+}
+
+/** One picture of a bench, at the moment it shows. */
+export function benchDrawing(session: Session, name: BenchPictureName): Drawing {
+  const size = sizes[name]
+  switch (name) {
+    case 'section':
+      return drawn(sectionDrawing(forPaper(session), size), size)
+    case 'loupe':
+      return loupe(forPaper(session), size)
+    case 'line':
+      return drawn(lineDrawing(forPaper(session), size), size)
+    case 'pulls':
+      return pulls(forPaper(session), { width: size.width, height: (session.playback.unit + 4) * barHigh })
+    case 'stair':
+      return stair(session, size)
+  }
 }
 
 function forPaper(session: Session): BenchPicture {

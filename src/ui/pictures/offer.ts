@@ -5,12 +5,12 @@ export interface Offer {
   name: string
   /** what it shows, for those who do not see it */
   description: string
-  draw: () => Drawing
+  draw: () => Drawing | Promise<Drawing>
 }
 
 /** An element whose picture is not SVG on the page, and which draws it for paper itself. */
 export interface Printable extends Element {
-  printed: () => Drawing
+  printed: () => Drawing | Promise<Drawing>
   /** what it is called, where no heading stands over it */
   pictureName?: string
   /** its picture's label */

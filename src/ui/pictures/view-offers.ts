@@ -16,7 +16,7 @@ function* within(root: Element | ShadowRoot): Generator<Element> {
 }
 
 export function viewOffers(view: Element): Offer[] {
-  const offers = [...within(view.shadowRoot ?? view)].flatMap((element): Offer[] => {
+  const offers = [view, ...within(view.shadowRoot ?? view)].flatMap((element): Offer[] => {
     if (!element.checkVisibility()) return []
     if (isPrintable(element)) {
       const { summary, pictureName = headingOver(element) ?? summary } = element

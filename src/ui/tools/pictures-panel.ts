@@ -17,6 +17,9 @@ import { toolStyles } from './tool-styles.ts'
 /** mm: from a stamp to the long side of a sheet of A2; a text's width on A4 to begin with */
 const widths = { least: 30, usual: 170, most: 594 }
 
+/** Views whose pictures are not of the set-up on the bench, so that its words do not belong below them. */
+const ofOthers: readonly ViewName[] = ['drills', 'trials', 'board']
+
 /** Views that show the bench's own pictures. */
 const withBench: readonly ViewName[] = ['bench', 'lessons', 'lecture']
 
@@ -96,6 +99,7 @@ export class PicturesPanel extends SessionElement {
   }
 
   #setUpInWords(): string {
+    if (ofOthers.includes(this.session.look.view)) return ''
     const { inks, paper, press, reading } = this.session.setUp
     return say('tools.pictureSetUp', {
       inks: inks
@@ -122,7 +126,7 @@ export class PicturesPanel extends SessionElement {
     const name = `${`tackstair ${title.toLowerCase()}`.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/-$/, '')}.${form}`
     try {
       const lines = [this.#field('caption'), say('tools.pictureCredit')].filter(Boolean)
-      const svg = svgFile(draw(), { title, description, lines }, width)
+      const svg = svgFile(await draw(), { title, description, lines }, width)
       const blob = form === 'svg' ? new Blob([svg], { type: 'image/svg+xml' }) : await pngOf(svg, width)
       if (!blob) throw new Error(say('tools.pictureTooLarge'))
       saveBlob(name, blob)

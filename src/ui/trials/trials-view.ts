@@ -2,11 +2,16 @@
 import { css, html, nothing } from 'lit'
 import type { Table } from '../../report/csv.ts'
 import { mannerOf, writeCsv } from '../../report/csv.ts'
+import { Colours } from '../../session/colours.ts'
 import type { Trial } from '../../session/saved.ts'
 import { writeSetUp } from '../../session/write-setup.ts'
+import type { Drawing } from '../../view/svg-file.ts'
 import { linkedText } from '../linked-text.ts'
-import { inPercent } from '../orders/order-words.ts'
+import { colourSolids } from '../orders/colour-solids.ts'
+import { inPercent, orderTreads } from '../orders/order-words.ts'
 import { ordersStyles } from '../orders/orders-styles.ts'
+import type { StairRow } from '../pictures/stairs-for-paper.ts'
+import { stairsForPaper } from '../pictures/stairs-for-paper.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { saveText } from '../strip/save-text.ts'
@@ -14,7 +19,11 @@ import { tableStyles } from '../table-styles.ts'
 import './compare-trials.ts'
 import './pin-trial.ts'
 import { trialStyles } from './trial-styles.ts'
+import type { TrialReading } from './trials-element.ts'
 import { TrialsElement, orderOf, readTrial, sheetOf, trialReadings } from './trials-element.ts'
+
+/** Trials in one picture; more do not stay legible on a page. */
+const onPaper = 20
 
 export class TrialsView extends TrialsElement {
   static override properties = { _said: { state: true }, _removed: { state: true } }
@@ -51,6 +60,49 @@ export class TrialsView extends TrialsElement {
     super()
     this._said = ''
     this._removed = null
+  }
+
+  get pictureName(): string {
+    return say('trials.table')
+  }
+
+  get summary(): string {
+    const { list } = this.trials
+    return say('trials.picture', {
+      count: list.length,
+      names: list
+        .slice(0, onPaper)
+        .map(({ name }) => name)
+        .join(', '),
+    })
+  }
+
+  /** The trials as a picture, once there are any. */
+  get printed(): (() => Drawing) | undefined {
+    const { list } = this.trials
+    return list.length > 0
+      ? () => stairsForPaper(list.slice(0, onPaper).map((trial, at) => this.#paperRow(trial, at)))
+      : undefined
+  }
+
+  #paperRow(trial: Trial, at: number): StairRow {
+    const { inks } = trial.setUp
+    const results = this.trials.results(trial)
+    const read = results ? readTrial(results) : null
+    return {
+      place: String(at + 1),
+      treads: orderTreads(
+        [...inks.keys()],
+        inks,
+        colourSolids({ setUp: trial.setUp, colours: new Colours(trial.setUp) }),
+      ),
+      title: trial.name,
+      lines: [
+        orderOf(trial),
+        `${say('trials.reading')}: ${sheetOf(trial)}`,
+        ...(read ? [say('trials.pictureReadings', percentOf(read))] : []),
+      ],
+    }
   }
 
   override render() {
@@ -211,6 +263,10 @@ export class TrialsView extends TrialsElement {
     }
     saveText('trials.csv', 'text/csv', writeCsv(table, mannerOf(navigator.language)))
   }
+}
+
+function percentOf(read: Record<TrialReading, number>): Record<TrialReading, string> {
+  return Object.fromEntries(trialReadings.map((name) => [name, inPercent(read[name])])) as Record<TrialReading, string>
 }
 
 customElements.define('tack-trials-view', TrialsView)

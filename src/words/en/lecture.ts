@@ -49,6 +49,7 @@ export const lecture = {
   'lecture.picture.section': 'section',
   'lecture.picture.loupe': 'loupe',
   'lecture.picture.line': 'press line',
+  'lecture.sideBySide': 'Two set-ups side by side',
   'lecture.picture.ladder': 'ink ladder',
   'lecture.picture.words': 'words alone',
   'lecture.number': 'The one number',

@@ -59,6 +59,9 @@ export const orders = {
   'orders.anyInk': 'any ink',
   'orders.blackFirst': 'Black first',
   'orders.table': 'Orders, best first',
+  'orders.tableReadings': 'mass trap kept {trap} %, foreign ink {contamination} %, paper torn {picking} %',
+  'orders.tablePicture':
+    '{count, plural, one {One order as a stair} other {# orders as stairs}} with {count, plural, one {its} other {their}} readings, best first. Place {place}: {order}.',
   'orders.tableRange': '{from, number} to {to, number} of {count, number}',
   'orders.first': 'First',
   'orders.previous': 'Previous',

@@ -14,6 +14,10 @@ export const trials = {
   'trials.full': 'There is room for {most, number} trials; remove one first.',
   'trials.printing': 'The sheet is still being printed. Pin it when it is done.',
 
+  'trials.pictureReadings':
+    'least mass trap {leastTrap} %, most lifted {lifted} %, paper torn {torn} %, foreign ink {contamination} %',
+  'trials.picture':
+    '{count, plural, one {One trial, its inks as a stair, with its readings} other {# trials, their inks as stairs, with their readings}}: {names}.',
   'trials.table': 'Pinned trials',
   'trials.number': 'row',
   'trials.order': 'order',

@@ -54,6 +54,7 @@ export const lecture: Translated<typeof english> = {
   'lecture.picture.section': 'sección',
   'lecture.picture.loupe': 'cuentahílos',
   'lecture.picture.line': 'línea de la máquina',
+  'lecture.sideBySide': 'Dos configuraciones, una al lado de la otra',
   'lecture.picture.ladder': 'escalera de tintas',
   'lecture.picture.words': 'solo palabras',
   'lecture.number': 'El único número',

@@ -62,6 +62,9 @@ export const orders: Translated<typeof english> = {
   'orders.filterUnit': 'En el cuerpo',
   'orders.anyInk': 'cualquier tinta',
   'orders.blackFirst': 'Negro primero',
+  'orders.tableReadings': 'atrapado conservado {trap} %, tinta ajena {contamination} %, papel arrancado {picking} %',
+  'orders.tablePicture':
+    '{count, plural, one {Una secuencia como escalera} other {# secuencias como escaleras}} con {count, plural, one {sus} other {sus}} lecturas, la mejor primero. Puesto {place}: {order}.',
   'orders.table': 'Secuencias, la mejor primero',
   'orders.tableRange': '{from, number} a {to, number} de {count, number}',
   'orders.first': 'Primera',

@@ -17,6 +17,10 @@ export const trials: Translated<typeof english> = {
   'trials.full': 'Hay sitio para {most, number} ensayos; quita uno antes.',
   'trials.printing': 'El pliego todavía se está imprimiendo. Fíjalo cuando esté hecho.',
 
+  'trials.pictureReadings':
+    'menor atrapado {leastTrap} %, más levantado {lifted} %, papel arrancado {torn} %, tinta ajena {contamination} %',
+  'trials.picture':
+    '{count, plural, one {Un ensayo, sus tintas como escalera, con sus lecturas} other {# ensayos, sus tintas como escaleras, con sus lecturas}}: {names}.',
   'trials.table': 'Ensayos fijados',
   'trials.number': 'fila',
   'trials.order': 'orden',
