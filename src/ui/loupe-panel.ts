@@ -1,4 +1,5 @@
 /** The loupe with what belongs to it: ink or marks, and the row that the section cuts through. */
+import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { Look } from '../session/look.ts'
 import { pictureCells } from '../session/results.ts'
@@ -10,6 +11,7 @@ import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 
 export class LoupePanel extends SessionElement {
+  static override properties: PropertyDeclarations = { ...SessionElement.properties, untitled: { type: Boolean } }
   static override styles = [
     sharedStyles,
     css`
@@ -47,11 +49,19 @@ export class LoupePanel extends SessionElement {
     `,
   ]
 
+  /** its name stands elsewhere, where it was chosen */
+  declare untitled: boolean
+
+  constructor() {
+    super()
+    this.untitled = false
+  }
+
   override render() {
     const { session } = this
     return html`
       <div class="title">
-        <h2>${say('bench.loupe')}</h2>
+        <h2 class=${this.untitled ? 'unseen' : nothing}>${say('bench.loupe')}</h2>
         ${
           this.knows('film-splitting', 'picking')
             ? html`<tack-choice

@@ -3,6 +3,8 @@ import { css, html, nothing } from 'lit'
 import type { FilmAccount, NipAccount } from '../press/account.ts'
 import { inkLetters } from '../session/letters.ts'
 import { linkedText } from './linked-text.ts'
+import type { PullScale } from './pull-scale.ts'
+import { pullScale } from './pull-scale.ts'
 import { say, sayNumber, sayPercent } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
@@ -17,26 +19,30 @@ interface Plane {
   colour: string
 }
 
-/** Share of the scale that the longest ink bar takes: chosen so that a paper's bar that is cut off is seen to be longer. */
-const room = 0.7
+/** Share of the room that the scale takes: chosen so that a paper's bar that is cut off is seen to be longer. */
+const room = 0.85
 
 export class PullBars extends SessionElement {
   static override styles = [
     sharedStyles,
     css`
       table {
+        /* Fixed, so that a bar of one pull is as long at every unit. */
+        table-layout: fixed;
         width: 100%;
         border-collapse: collapse;
         font-size: 0.875rem;
         line-height: 1.125rem;
       }
       th {
-        white-space: nowrap;
         font-weight: 400;
         text-align: start;
+        overflow-wrap: anywhere;
+      }
+      th:first-child {
+        width: 40%;
       }
       thead th {
-        white-space: normal;
         color: var(--soft);
         font-size: 0.875rem;
         line-height: 1rem;
@@ -78,10 +84,23 @@ export class PullBars extends SessionElement {
           font-size: 0.9375rem;
         }
       }
-      @media (width < 68.75em) {
-        th {
-          white-space: normal;
-        }
+      .scale td {
+        padding: 0;
+        color: var(--soft);
+        font-size: 0.75rem;
+        line-height: 0.875rem;
+      }
+      .marks {
+        position: relative;
+        height: 0.875rem;
+        margin-inline-end: 3rem;
+        border-top: 1px solid var(--edge);
+      }
+      .mark {
+        position: absolute;
+        inset-inline-start: calc(100% * var(--at));
+        padding-inline-start: 2px;
+        border-inline-start: 1px solid var(--edge);
       }
       .beyond {
         border-inline-end: 0;
@@ -93,6 +112,7 @@ export class PullBars extends SessionElement {
   override render() {
     const planes = this.#planes()
     const most = Math.max(...planes.map(({ broke }) => broke))
+    const { marks } = this.#scale
     return html`<table>
       <thead>
         <tr>
@@ -116,21 +136,38 @@ export class PullBars extends SessionElement {
             </tr>`,
         )}
       </tbody>
+      <tfoot aria-hidden="true">
+        <tr class="scale">
+          <td></td>
+          <td>
+            <div class="marks">${marks.map((tack) => html`<span class="mark">${sayNumber(tack, 0)}</span>`)}</div>
+          </td>
+          <td></td>
+        </tr>
+      </tfoot>
     </table>`
   }
 
   override updated(): void {
     const planes = this.#planes()
-    const longest = Math.max(...planes.filter(({ colour }) => colour).map(({ pull }) => pull ?? 0), 1)
+    const { end, marks } = this.#scale
+    this.renderRoot.querySelectorAll<HTMLElement>('.mark').forEach((mark, place) => {
+      mark.style.setProperty('--at', String((room * marks[place]) / end))
+    })
     this.renderRoot.querySelectorAll<HTMLElement>('.length').forEach((bar, place) => {
       const { pull, colour } = planes[place]
       // The paper mostly bears far more than any film pulls: its bar ends torn off at the edge of the scale.
-      const length = (room * (pull ?? 0)) / longest
+      const length = (room * (pull ?? 0)) / end
       bar.hidden = pull === null
       bar.classList.toggle('beyond', length > 1)
       bar.style.setProperty('--length', String(Math.min(1, length)))
       bar.style.setProperty('--ink', colour || 'var(--paper)')
     })
+  }
+
+  get #scale(): PullScale {
+    const { results, patch } = this.session
+    return pullScale(results.accounts(patch))
   }
 
   #planes(): Plane[] {

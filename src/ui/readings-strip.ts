@@ -1,4 +1,5 @@
 /** What is read off the sheet, large: mass trap of each pair, and film, lifting, picking and contamination at the unit looked at. */
+import type { PropertyDeclarations, TemplateResult } from 'lit'
 import { css, html, nothing } from 'lit'
 import { liftedShares } from '../press/readings.ts'
 import { inkLetters } from '../session/letters.ts'
@@ -16,6 +17,7 @@ import './share-bar.ts'
 const inksWithAllPairs = 4
 
 export class ReadingsStrip extends SessionElement {
+  static override properties: PropertyDeclarations = { ...SessionElement.properties, wraps: { type: Boolean } }
   static override styles = [
     sharedStyles,
     css`
@@ -83,6 +85,21 @@ export class ReadingsStrip extends SessionElement {
           flex-wrap: nowrap;
         }
       }
+      /* Beside a lesson readings come one by one, each to a place that was kept for it. */
+      @media (min-width: 68.75em) {
+        :host([wraps]) {
+          gap: 8px 12px;
+        }
+        :host([wraps]) .nip {
+          display: grid;
+          grid-template-columns: minmax(9.375rem, auto) repeat(2, 4.75rem) minmax(5.5rem, auto);
+          gap: 4px 12px;
+        }
+        :host([wraps]) .nip [hidden] {
+          display: block;
+          visibility: hidden;
+        }
+      }
       dd .note {
         display: block;
         font-weight: 400;
@@ -91,14 +108,37 @@ export class ReadingsStrip extends SessionElement {
     `,
   ]
 
+  /** beside a lesson, where the readings of the nip stand first and pairs of inks find their place below or beside */
+  declare wraps: boolean
+
+  constructor() {
+    super()
+    this.wraps = false
+  }
+
   override render() {
+    const knowsTraps = this.knows('mass-trap')
+    const button = html`<tack-panel-button .session=${this.session} .panel=${'readings'}></tack-panel-button>`
+    const traps = knowsTraps ? html`<dl class="traps">${this.#traps()}</dl>` : nothing
+    if (this.wraps) {
+      const isOne = this.session.results.readings.traps.length === 1
+      const head = isOne ? 'bench.massTrapHeadOne' : 'bench.massTrapHead'
+      return html`${this.#nip(button)}
+      ${
+        knowsTraps
+          ? html`<section>
+              <h3>${linkedText(say(head))}</h3>
+              ${traps}
+            </section>`
+          : nothing
+      }`
+    }
     return html`
       <section>
         <div class="title">
-          ${this.knows('mass-trap') ? html`<h3>${linkedText(say('bench.massTrapHead'))}</h3>` : nothing}
-          <tack-panel-button .session=${this.session} .panel=${'readings'}></tack-panel-button>
+          ${knowsTraps ? html`<h3>${linkedText(say('bench.massTrapHead'))}</h3>` : nothing} ${button}
         </div>
-        ${this.knows('mass-trap') ? html`<dl class="traps">${this.#traps()}</dl>` : nothing}
+        ${traps}
       </section>
       ${this.#nip()}
     `
@@ -125,7 +165,7 @@ export class ReadingsStrip extends SessionElement {
     )
   }
 
-  #nip() {
+  #nip(button: TemplateResult | typeof nothing = nothing) {
     const { setUp, results, playback, patch, look } = this.session
     const { unit } = playback
     const { name } = setUp.inks[unit]
@@ -136,8 +176,11 @@ export class ReadingsStrip extends SessionElement {
     const most = lifted.indexOf(Math.max(...lifted))
     const of = most < 0 ? say('bench.nothingBelow') : say('bench.ofInk', { name: setUp.inks[most].name })
     return html`<section>
-      <h3>${say('bench.atUnit', { unit: unit + 1, name })}</h3>
-      <dl>
+      <div class="title">
+        <h3>${say('bench.atUnit', { unit: unit + 1, name })}</h3>
+        ${button}
+      </div>
+      <dl class="nip">
         <div>
           <dt>${linkedText(say('bench.filmLeft'))}</dt>
           <dd>

@@ -18,8 +18,8 @@ interface Bar {
 }
 
 /** Top of the stack first. */
-function barsOf(picture: BenchPicture): Bar[] {
-  const { accounts, unit, words } = picture
+function barsOf(picture: BenchPicture, unit: number): Bar[] {
+  const { accounts, words } = picture
   const inks = layerInks(picture)
   const { films, blanket, strength } = accounts[unit]
   const planes = [blanket, ...films.toReversed()].flatMap(({ unit: layer, pull }): Bar[] =>
@@ -35,8 +35,9 @@ export function pullBars(
 ): Shape[] {
   if (left === null) return []
   const { theme, words } = picture
-  const bars = barsOf(picture)
-  const strongest = Math.max(...bars.map(({ bears }) => bears))
+  const bars = barsOf(picture, picture.unit)
+  // One scale for all units, so that a bar is as long in one as in another.
+  const strongest = Math.max(...picture.accounts.flatMap((_, unit) => barsOf(picture, unit)).map(({ bears }) => bears))
   const weakest = Math.min(...bars.map(({ bears }) => bears))
   const now = weakest * pullGrown(phase)
   const row = Math.min(letters * 2, (floor - letters * 2) / bars.length)

@@ -80,9 +80,7 @@ export class LessonBench extends SessionElement {
         align-items: center;
         justify-content: space-between;
       }
-      tack-section-panel,
-      tack-loupe-panel,
-      tack-line-picture {
+      .pictures > :last-child {
         height: 20rem;
       }
       tack-telling {
@@ -93,18 +91,23 @@ export class LessonBench extends SessionElement {
           grid-template-columns: minmax(25rem, 2fr) minmax(0, 3fr);
           align-items: start;
         }
-        tack-section-panel,
-        tack-loupe-panel,
-        tack-line-picture {
+        .pictures > :last-child {
           height: clamp(16.25rem, 44dvh, 32.5rem);
         }
       }
       /* So that the pulls, which lessons ask to be read, are seen below the picture. */
       @media (max-height: 53.75em) {
-        tack-section-panel,
-        tack-loupe-panel,
-        tack-line-picture {
+        .pictures > :last-child {
           height: 16rem;
+        }
+        .two .pictures > :last-child {
+          height: 18rem;
+        }
+      }
+      /* Where nothing is told below but readings, the picture has their room as well. */
+      @container (min-width: 51.25rem) {
+        .alone .pictures > :is(tack-loupe-panel, tack-section-panel):last-child {
+          height: clamp(16rem, 100dvh - 17rem, 36rem);
         }
       }
     `,
@@ -170,7 +173,9 @@ export class LessonBench extends SessionElement {
     const { session } = this
     const known = pictures.filter(({ term }) => this.knows(term))
     const shown = known.find(({ value }) => value === this._picture) ?? known.at(-1)
-    return html`<div class="results">
+    const tells = this.knows('weakest-film', 'pull')
+    const room = [...(tells ? [] : ['alone']), ...(session.setUp.inks.length > 2 ? [] : ['two'])].join(' ')
+    return html`<div class="results ${room}">
       <div class="panel pictures" role="group" aria-label=${say('bench.pictures')}>
         <div class="head">
           ${
@@ -192,11 +197,7 @@ export class LessonBench extends SessionElement {
         ${shown ? this.#picture(shown.value) : html`<p class="veil">${say('lessons.nothingYet')}</p>`}
       </div>
       ${this.knows('ink-film', 'micrometre') ? this.#readings() : nothing}
-      ${
-        this.knows('weakest-film', 'pull')
-          ? html`<tack-telling class="panel" .session=${session}></tack-telling>`
-          : nothing
-      }
+      ${tells ? html`<tack-telling class="panel" .session=${session}></tack-telling>` : nothing}
     </div>`
   }
 
@@ -207,7 +208,7 @@ export class LessonBench extends SessionElement {
 
   #picture(shown: (typeof pictures)[number]['value']) {
     const { session } = this
-    if (shown === 'loupe') return html`<tack-loupe-panel .session=${session}></tack-loupe-panel>`
+    if (shown === 'loupe') return html`<tack-loupe-panel untitled .session=${session}></tack-loupe-panel>`
     if (shown === 'line') return html`<tack-line-picture .session=${session}></tack-line-picture>`
     return html`<tack-section-panel .session=${session}></tack-section-panel>`
   }

@@ -173,6 +173,7 @@ export const bench = {
   'bench.paperBears': 'paper bears',
 
   'bench.massTrapHead': '[[mass-trap|Mass trap]] of two inks',
+  'bench.massTrapHeadOne': '[[mass-trap|Mass trap]]',
   'bench.noPair': 'Unit 1 prints on bare paper.',
   'bench.pair': '{later} on {earlier}',
   'bench.pairOf': '{later} on {earlier}',

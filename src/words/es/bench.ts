@@ -178,6 +178,7 @@ export const bench: Translated<typeof english> = {
   'bench.paperBears': 'el papel aguanta',
 
   'bench.massTrapHead': '[[mass-trap|Atrapado en peso]]',
+  'bench.massTrapHeadOne': '[[mass-trap|Atrapado en peso]]',
   'bench.noPair': 'El cuerpo 1 imprime sobre papel desnudo.',
   'bench.pair': '{later} sobre {earlier}',
   'bench.pairOf': '{later} sobre {earlier}',
