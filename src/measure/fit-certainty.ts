@@ -17,13 +17,13 @@ export interface Certainty {
 /** Below this share of the largest, a singular value is nothing but rounding. */
 const rounding = 1e-9
 
-/** @param jacobian one row a reading, one column a value @param deviation of one reading, in the readings' unit */
+/** @param jacobian one row a reading, one column a value, no fewer rows than columns @param deviation of one reading, in the readings' unit */
 export function certaintyOf(jacobian: readonly (readonly number[])[], deviation: number): Certainty {
   const columns = jacobian[0].length
   const lengths = Array.from({ length: columns }, (_, column) => Math.hypot(...jacobian.map((row) => row[column])))
   // One length for all columns, so that the condition does not depend on the values' units.
   const scaled = new Matrix(jacobian.map((row) => row.map((value, column) => value / (lengths[column] || 1))))
-  const { diagonal, rightSingularVectors } = new SVD(scaled, { autoTranspose: true })
+  const { diagonal, rightSingularVectors } = new SVD(scaled)
   const largest = Math.max(...diagonal)
   const smallest = Math.min(...diagonal)
   const decided = smallest > rounding * largest && lengths.every((length) => length > 0)

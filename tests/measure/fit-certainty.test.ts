@@ -69,4 +69,29 @@ describe('the certainty of fitted values', () => {
     expect(same.condition).toBe(Infinity)
     expect(Math.min(...same.standardErrors)).toBeGreaterThan(1e4)
   })
+
+  it('has by hand a condition of the square root of 3 for two columns at 60 degrees', () => {
+    // The singular values of two unit columns are sqrt(1 + cos) and sqrt(1 - cos): sqrt(1.5 / 0.5).
+    expect(
+      certaintyOf(
+        [
+          [1, 0.5],
+          [0, Math.sqrt(0.75)],
+        ],
+        1,
+      ).condition,
+    ).toBeCloseTo(Math.sqrt(3), 9)
+  })
+
+  it('is undecided as a whole as soon as one value has no effect', () => {
+    expect(
+      certaintyOf(
+        [
+          [1, 0],
+          [2, 0],
+        ],
+        1,
+      ).condition,
+    ).toBe(Infinity)
+  })
 })

@@ -57,6 +57,27 @@ describe('the patches of a strip', () => {
     expect(patches.at(-1)).toBe(2 ** inks - 1)
   })
 
+  it('stand by how many inks they have, those of one size in the order of the units', () => {
+    expect(stripPatches(3)).toEqual([0, 1, 2, 4, 3, 5, 6, 7])
+  })
+
+  it('name an ink without a colour that came in with others, and how thick, but not where it was printed', () => {
+    const setUp = checkSetUp([10, 16])
+    const strip = stripOf(
+      runPress({ ...setUp, inks: setUp.inks.map((ink, unit) => (unit === 0 ? { ...ink, name: 'mist' } : ink)) }),
+    )
+    const foreign = strip.sheet.films[patchOf([1])][0]
+    expect(foreign).toBeGreaterThan(0)
+    expect(readPatch(strip, patchOf([1])).leftOut).toEqual([{ unit: 0, film: foreign }])
+    expect(readPatch(strip, patchOf([0, 1])).leftOut).toEqual([])
+    expect(readPatch(strip, 0).leftOut).toEqual([])
+  })
+
+  it('are read once', () => {
+    const strip = stripOf(runPress(checkSetUp([16, 14])))
+    expect(readPatch(strip, 3)).toBe(readPatch(strip, 3))
+  })
+
   it('read the paper as the paper', () => {
     const strip = stripOf(runPress(checkSetUp([16, 14, 12, 10])))
     const { colour, films } = readPatch(strip, 0)
