@@ -138,7 +138,7 @@ export const bench = {
   'bench.linePicture':
     'The press from the side: {units, plural, one {# unit} other {# units}}; the sheet is at unit {unit}.',
   'bench.sectionPicture':
-    'The film stack cut open at the nip of unit {unit}: {films, plural, =0 {bare paper} one {# wet film on the paper} other {# wet films on the paper}} below the {name} film of the blanket.',
+    'The film stack cut open at the nip of unit {unit}: {films, plural, =0 {no ink yet on the paper} one {# wet film on the paper} other {# wet films on the paper}} below the {name} film of the blanket.',
   'bench.loupePictureAlone': 'The face of the sheet after unit {unit}, one millimetre across.',
   'bench.loupePicture':
     'The face of the sheet after unit {unit}, one millimetre across: the film of {name} split in {split}, a film below was lifted in {lifted}, the paper was picked in {torn}.',

@@ -143,7 +143,7 @@ export const bench: Translated<typeof english> = {
   'bench.linePicture':
     'La máquina de lado: {units, plural, one {# cuerpo} other {# cuerpos}}; el pliego está en el cuerpo {unit}.',
   'bench.sectionPicture':
-    'Las películas en corte, en la línea de contacto del cuerpo {unit}: {films, plural, =0 {papel desnudo} one {# película húmeda sobre el papel} other {# películas húmedas sobre el papel}} bajo la película de {name} de la mantilla.',
+    'Las películas en corte, en la línea de contacto del cuerpo {unit}: {films, plural, =0 {todavía sin tinta sobre el papel} one {# película húmeda sobre el papel} other {# películas húmedas sobre el papel}} bajo la película de {name} de la mantilla.',
   'bench.loupePictureAlone': 'La cara del pliego tras el cuerpo {unit}, un milímetro de ancho.',
   'bench.loupePicture':
     'La cara del pliego tras el cuerpo {unit}, un milímetro de ancho: la película de {name} se dividió en {split}, una película inferior se levantó en {lifted}, el papel se arrancó en {torn}.',
