@@ -4,6 +4,8 @@ export interface GlossaryTerm {
   term: string
   /** inflections and synonyms by which a text may use it, without the headword itself */
   forms: readonly string[]
+  /** everyday words that somebody looks for it by who does not know its name; any text may use them */
+  also?: readonly string[]
   /** one plain sentence for a beginner; the terms it leans on never lean back on it */
   sentence: string
   /** what to look at on the bench */

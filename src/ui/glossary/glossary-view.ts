@@ -6,6 +6,7 @@ import { language } from '../language.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { findTerms } from './find-terms.ts'
 
 export class GlossaryView extends SessionElement {
   static override properties: PropertyDeclarations = { ...SessionElement.properties, wanted: { state: true } }
@@ -67,9 +68,7 @@ export class GlossaryView extends SessionElement {
 
   override render() {
     const { glossary, tag } = language()
-    const found = Object.entries(glossary)
-      .filter(([, entry]) => fits(entry, this.wanted))
-      .sort(([, one], [, other]) => one.term.localeCompare(other.term, tag))
+    const found = findTerms(glossary, this.wanted).sort(([, one], [, other]) => one.term.localeCompare(other.term, tag))
     return html`<main>
       <div class="head">
         <h2>${say('glossary.heading')}</h2>
@@ -110,11 +109,6 @@ export class GlossaryView extends SessionElement {
   #find(event: Event): void {
     this.wanted = (event.target as HTMLInputElement).value
   }
-}
-
-function fits({ term, forms }: GlossaryTerm, wanted: string): boolean {
-  const part = wanted.trim().toLowerCase()
-  return [term, ...forms].some((form) => form.toLowerCase().includes(part))
 }
 
 customElements.define('tack-glossary-view', GlossaryView)

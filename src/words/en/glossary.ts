@@ -47,6 +47,7 @@ export const glossary = {
   'press-sheet': {
     term: 'press sheet',
     forms: ['press sheets', 'printed sheet', 'printed sheets'],
+    also: ['printed page', 'sample'],
     sentence: 'A sheet as it leaves the press, taken from the pile to be looked at and measured.',
     see: 'The loupe and the readings are always taken from one press sheet.',
     related: ['first-sheet', 'settled', 'patch'],
@@ -54,6 +55,7 @@ export const glossary = {
   unit: {
     term: 'unit',
     forms: ['units', 'printing unit', 'printing units'],
+    also: ['station', 'tower'],
     sentence: 'One station of the press, which prints one ink.',
     see: 'The press line shows the units in a row, in the order of the stair.',
     related: ['plate', 'blanket', 'printing-order'],
@@ -68,6 +70,7 @@ export const glossary = {
   blanket: {
     term: 'blanket',
     forms: ['blankets'],
+    also: ['rubber'],
     sentence: 'A rubber skin around a cylinder that takes the inked picture from the plate and lays it on the sheet.',
     see: 'In the section, the blanket comes down from above with its ink.',
     related: ['plate', 'impression-cylinder', 'nip'],
@@ -89,6 +92,7 @@ export const glossary = {
   'form-roller': {
     term: 'form roller',
     forms: ['form rollers'],
+    also: ['last roller'],
     sentence: 'The last roller before the plate, the one that puts ink on it.',
     see: 'The film you set for an ink below the stair is the film on its form roller.',
     related: ['ink-train', 'plate', 'ink-film'],
@@ -103,6 +107,7 @@ export const glossary = {
   nip: {
     term: 'nip',
     forms: ['nips'],
+    also: ['gap between rollers', 'contact line'],
     sentence: 'The line where two rollers or cylinders run against each other.',
     see: 'The section shows one nip: closed, then opening.',
     related: ['blanket', 'film-splitting'],
@@ -110,6 +115,7 @@ export const glossary = {
   micrometre: {
     term: 'micrometre',
     forms: ['micrometres', 'um', 'µm'],
+    also: ['micron', 'thickness'],
     sentence: 'A thousandth of a millimetre; a hair is roughly seventy of them across.',
     see: 'Films in the section and in the readings are given in micrometres.',
     related: ['ink-film', 'ink-weight'],
@@ -117,6 +123,7 @@ export const glossary = {
   'ink-film': {
     term: 'ink film',
     forms: ['ink films', 'film', 'films'],
+    also: ['layer of ink', 'thickness'],
     sentence: 'A thin layer of ink.',
     see: 'Every coloured layer in the section is one ink film, drawn to scale.',
     related: ['micrometre', 'film-splitting', 'form-roller'],
@@ -152,6 +159,7 @@ export const glossary = {
   'held-film': {
     term: 'held film',
     forms: ['held films', 'held part', 'held ink', 'hold of the paper'],
+    also: ['hatched', 'gripped ink'],
     sentence: 'The part of an ink film that bare paper grips at once and does not give back.',
     see: 'The section shades the held part of the lowest film.',
     related: ['bare-paper', 'absorbency'],
@@ -187,6 +195,7 @@ export const glossary = {
   overprint: {
     term: 'overprint',
     forms: ['overprints', 'overprinted', 'overprinting'],
+    also: ['ink on ink', 'on top'],
     sentence: 'An area where one ink lies on top of another.',
     see: 'Choose a patch of two inks to see an overprint.',
     related: ['wet-on-wet', 'trapping', 'patch'],
@@ -243,6 +252,7 @@ export const glossary = {
   'printing-order': {
     term: 'printing order',
     forms: ['printing orders', 'order of printing', 'colour sequence', 'ink sequence', 'order of the inks'],
+    also: ['sequence', 'order of colours'],
     sentence: 'Which ink goes down first, which second, and so on to the last.',
     see: 'Read the stair from the left, or the inks below it from the top: that is the printing order.',
     related: ['tack-ladder', 'wet-on-wet'],
@@ -257,6 +267,7 @@ export const glossary = {
   tack: {
     term: 'tack',
     forms: ['tacks', 'tacky', 'tackier', 'tackiest', 'tackiness'],
+    also: ['sticky', 'stickiness', 'pull apart'],
     sentence: 'How strongly an ink resists being pulled apart.',
     see: 'The height of each step of the stair is the tack of that ink.',
     related: ['tack-number', 'viscosity', 'pull'],
@@ -282,6 +293,7 @@ export const glossary = {
   viscosity: {
     term: 'viscosity',
     forms: ['viscous', 'viscosities'],
+    also: ['thick or runny', 'stirring'],
     sentence: 'How hard it is to make a liquid flow, which is not the same as how hard it is to tear apart.',
     see: 'The bench asks for tack, not viscosity: a thicker ink can be the less sticky one.',
     related: ['tack', 'pick-test'],
@@ -289,6 +301,7 @@ export const glossary = {
   pull: {
     term: 'pull',
     forms: ['pulls', 'pull of a film'],
+    also: ['bar', 'bars', 'force', 'resistance'],
     sentence: 'The force at which one film gives way in one nip, with its thickness, speed and warmth counted in.',
     see: 'The bars under “Why: the least pull gives way” compare the pulls of all films in the nip.',
     related: ['tack', 'weakest-film', 'press-speed'],
@@ -296,6 +309,7 @@ export const glossary = {
   'weakest-film': {
     term: 'weakest film',
     forms: ['weakest films', 'weakest layer', 'weakest plane', 'breaks first', 'break first'],
+    also: ['gives way', 'give way', 'tears'],
     sentence: 'The film in a stack that gives way before the others, so that the stack comes apart there.',
     see: 'The shortest bar under “Why: the least pull gives way” is the weakest film.',
     related: ['pull', 'film-splitting', 'lifting'],
@@ -303,6 +317,7 @@ export const glossary = {
   trapping: {
     term: 'trapping',
     forms: ['trap', 'traps', 'trapped', 'ink trapping', 'wet trapping'],
+    also: ['take up', 'stay on wet ink'],
     sentence: 'How well a second ink is taken up by a first ink that is still wet.',
     see: 'The trap readings compare each ink on wet ink with the same ink on bare paper.',
     related: ['mass-trap', 'apparent-trap', 'lifting'],
@@ -318,6 +333,7 @@ export const glossary = {
   lifting: {
     term: 'lifting',
     forms: ['lift', 'lifts', 'lifted', 'lifts off', 'back-trapping', 'back trapping', 'ink lifting'],
+    also: ['take back', 'pull off', 'tear off'],
     sentence: 'When a later blanket takes ink that was already printed back off the sheet.',
     see: 'In the section, lifted ink rides up with the blanket; the readings give its share.',
     related: ['weakest-film', 'contamination', 'trapping'],
@@ -325,6 +341,7 @@ export const glossary = {
   'tack-ladder': {
     term: 'tack ladder',
     forms: ['tack ladders', 'graded set', 'graded sets', 'graded inks', 'graded ink', 'tack-graded', 'graded'],
+    also: ['stair', 'staircase', 'level stair', 'steps'],
     sentence: 'A set of inks whose tack goes down a step from each ink to the next.',
     see: 'A good set makes a stair that leads down.',
     related: ['tack-step', 'printing-order', 'regrading'],
@@ -332,6 +349,7 @@ export const glossary = {
   'tack-step': {
     term: 'tack step',
     forms: ['tack steps', 'step in tack', 'steps in tack'],
+    also: ['stair', 'step up', 'step down'],
     sentence: 'How much lower the tack of an ink is than that of the ink before it.',
     see: 'The drop from one step of the stair to the next.',
     related: ['tack-ladder', 'tack'],
@@ -339,6 +357,7 @@ export const glossary = {
   regrading: {
     term: 're-grading',
     forms: ['re-grade', 're-graded', 're-grades', 'regrade', 'regraded', 'regrading'],
+    also: ['change the tack'],
     sentence: 'Choosing new tacks for inks so that they suit their places in the printing order.',
     see: 'Change the tack numbers below the stair until it leads down again.',
     related: ['tack-ladder', 'reducer'],
@@ -346,6 +365,7 @@ export const glossary = {
   reducer: {
     term: 'reducer',
     forms: ['reducers', 'tack reducer'],
+    also: ['additive', 'thinner', 'lower the tack'],
     sentence: 'A liquid stirred into an ink to lower its tack, at the price of a weaker colour.',
     see: 'Lowering a tack number below the stair stands for adding a reducer.',
     related: ['regrading', 'dot-gain'],
@@ -367,6 +387,7 @@ export const glossary = {
   contamination: {
     term: 'contamination',
     forms: ['contaminated', 'contaminates', 'contaminate', 'soiled', 'soils', 'foreign ink', 'foreign inks'],
+    also: ['dirty ink', 'spoilt ink'],
     sentence: 'Ink of another colour that has found its way into the ink of a unit.',
     see: 'Each unit shows how much of its ink is foreign; the index is the model\u2019s own.',
     related: ['lifting', 'ink-store', 'settled'],
@@ -381,6 +402,7 @@ export const glossary = {
   'press-speed': {
     term: 'press speed',
     forms: ['press speeds', 'surface speed', 'running speed', 'printing speed'],
+    also: ['fast', 'slow'],
     sentence: 'How fast the paper runs through the press, in metres a second.',
     see: 'The press panel states the speed.',
     related: ['interval', 'pull', 'web-press'],
@@ -395,6 +417,7 @@ export const glossary = {
   setting: {
     term: 'setting',
     forms: ['ink setting', 'stiffens', 'stiffen', 'stiffening', 'stiffened'],
+    also: ['grow stiff'],
     sentence: 'The first stiffening of an ink on paper, as its thin oils sink in.',
     see: 'Lengthen the interval and compare the mass traps.',
     related: ['interval', 'absorbency', 'drying'],
@@ -437,6 +460,7 @@ export const glossary = {
   picking: {
     term: 'picking',
     forms: ['pick', 'picks', 'picked'],
+    also: ['torn paper', 'tear the paper'],
     sentence: 'When the ink tears bits out of the surface of the paper.',
     see: 'White pits in the loupe, and the picked share in the readings.',
     related: ['surface-strength', 'pull', 'pick-test'],
@@ -479,6 +503,7 @@ export const glossary = {
   dampening: {
     term: 'dampening',
     forms: ['dampened', 'dampen', 'dampens', 'dampening water', 'fountain solution'],
+    also: ['water'],
     sentence: 'Wetting the plate with a trace of water so that its empty places refuse ink.',
     see: 'The press panel states the dampening; 1 is normal.',
     related: ['emulsified-water', 'waterless', 'scumming'],
@@ -521,6 +546,7 @@ export const glossary = {
   density: {
     term: 'density',
     forms: ['densities', 'optical density', 'optical densities'],
+    also: ['darkness', 'strength of colour'],
     sentence: 'A number for how dark a patch looks: each whole step up means a tenth of the light comes back.',
     see: 'The strip lists the density of each patch.',
     related: ['densitometer', 'minus-paper', 'ink-weight'],
@@ -609,6 +635,7 @@ export const glossary = {
   loupe: {
     term: 'loupe',
     forms: ['loupes', 'magnifier'],
+    also: ['magnifying glass', 'lens'],
     sentence: 'A small strong magnifying glass for looking at print.',
     see: 'The round view shows one millimetre of the face of the sheet.',
     related: ['mottle', 'press-sheet'],

@@ -51,6 +51,7 @@ export const glossary = {
   'press-sheet': {
     term: 'pliego de muestra',
     forms: ['pliegos de muestra', 'pliego impreso', 'pliegos impresos', 'muestra de tirada'],
+    also: ['página impresa'],
     sentence: 'Un pliego tal como sale de la máquina, tomado de la pila para mirarlo y medirlo.',
     see: 'El cuentahílos y las lecturas son siempre de un pliego de muestra.',
     related: ['first-sheet', 'settled', 'patch'],
@@ -58,6 +59,7 @@ export const glossary = {
   unit: {
     term: 'cuerpo',
     forms: ['cuerpos', 'cuerpo impresor', 'cuerpos impresores', 'unidad de impresión', 'unidades de impresión'],
+    also: ['estación', 'torre'],
     sentence: 'Una de las estaciones de la máquina; cada una imprime una tinta.',
     see: 'La línea de la máquina muestra los cuerpos en fila, en el orden de la escalera.',
     related: ['plate', 'blanket', 'printing-order'],
@@ -72,6 +74,7 @@ export const glossary = {
   blanket: {
     term: 'mantilla',
     forms: ['mantillas', 'caucho', 'cauchos'],
+    also: ['goma'],
     sentence:
       'Una piel de goma alrededor de un cilindro, que toma de la plancha la imagen entintada y la pone en el pliego.',
     see: 'En la sección, la mantilla baja desde arriba con su tinta.',
@@ -94,6 +97,7 @@ export const glossary = {
   'form-roller': {
     term: 'rodillo dador',
     forms: ['rodillos dadores', 'dador', 'dadores'],
+    also: ['último rodillo'],
     sentence: 'El último rodillo antes de la plancha, el que le pone la tinta.',
     see: 'La película que ajustas para una tinta bajo la escalera es la de su rodillo dador.',
     related: ['ink-train', 'plate', 'ink-film'],
@@ -108,6 +112,7 @@ export const glossary = {
   nip: {
     term: 'línea de contacto',
     forms: ['líneas de contacto', 'zona de contacto', 'zonas de contacto'],
+    also: ['contacto entre rodillos'],
     sentence: 'La línea en la que dos rodillos o cilindros giran apretados uno contra otro.',
     see: 'La sección muestra una línea de contacto: cerrada y después abriéndose.',
     related: ['blanket', 'film-splitting'],
@@ -115,6 +120,7 @@ export const glossary = {
   micrometre: {
     term: 'micrómetro',
     forms: ['micrómetros', 'micra', 'micras', 'um', 'µm'],
+    also: ['micrón', 'grosor'],
     sentence: 'La milésima parte de un milímetro; un pelo tiene unos setenta de grueso.',
     see: 'Las películas de la sección y de las lecturas se dan en micrómetros.',
     related: ['ink-film', 'ink-weight'],
@@ -122,6 +128,7 @@ export const glossary = {
   'ink-film': {
     term: 'película de tinta',
     forms: ['películas de tinta', 'película', 'películas'],
+    also: ['capa de tinta', 'grosor'],
     sentence: 'Una capa fina de tinta.',
     see: 'Cada capa de color de la sección es una película de tinta, dibujada a escala.',
     related: ['micrometre', 'film-splitting', 'form-roller'],
@@ -158,6 +165,7 @@ export const glossary = {
   'held-film': {
     term: 'película retenida',
     forms: ['películas retenidas', 'parte retenida', 'tinta retenida', 'retiene', 'retienen'],
+    also: ['rayada', 'agarrada'],
     sentence: 'La parte de una película de tinta que el papel desnudo agarra al momento y ya no devuelve.',
     see: 'La sección sombrea la parte retenida de la película más baja.',
     related: ['bare-paper', 'absorbency'],
@@ -193,6 +201,7 @@ export const glossary = {
   overprint: {
     term: 'sobreimpresión',
     forms: ['sobreimpresiones', 'sobreimpreso', 'sobreimpresa', 'sobreimpresos', 'sobreimpresas', 'sobreimprimir'],
+    also: ['tinta sobre tinta', 'encima'],
     sentence: 'Una zona en la que una tinta está encima de otra.',
     see: 'Elige un parche de dos tintas para ver una sobreimpresión.',
     related: ['wet-on-wet', 'trapping', 'patch'],
@@ -266,6 +275,7 @@ export const glossary = {
       'secuencia',
       'secuencias',
     ],
+    also: ['orden de los colores'],
     sentence: 'Qué tinta va primero, cuál segunda, y así hasta la última.',
     see: 'Lee la escalera desde la izquierda, o las tintas de debajo desde arriba: ese es el orden de impresión.',
     related: ['tack-ladder', 'wet-on-wet'],
@@ -280,6 +290,7 @@ export const glossary = {
   tack: {
     term: 'tiro',
     forms: ['tiros', 'pegajosidad', 'mordiente', 'tack'],
+    also: ['pegajosa', 'pegar'],
     sentence: 'La fuerza con que una tinta se resiste a que la separen.',
     see: 'La altura de cada peldaño de la escalera es el tiro de esa tinta.',
     related: ['tack-number', 'viscosity', 'pull'],
@@ -304,6 +315,7 @@ export const glossary = {
   viscosity: {
     term: 'viscosidad',
     forms: ['viscosidades', 'viscoso', 'viscosa', 'viscosos', 'viscosas'],
+    also: ['espesa o líquida', 'remover'],
     sentence: 'Lo que cuesta hacer correr un líquido, que no es lo mismo que lo que cuesta romperlo en dos.',
     see: 'El banco pide el tiro, no la viscosidad: la tinta más espesa puede ser la menos pegajosa.',
     related: ['tack', 'pick-test'],
@@ -311,6 +323,7 @@ export const glossary = {
   pull: {
     term: 'fuerza de división',
     forms: ['fuerzas de división', 'fuerza de una película', 'fuerza de la película'],
+    also: ['barra', 'barras', 'resistencia a separarse'],
     sentence:
       'La fuerza a la que cede una película en una línea de contacto, contando su grosor, la velocidad y el calor.',
     see: 'Las barras bajo «Por qué: cede la menor fuerza» comparan las fuerzas de todas las películas de la línea de contacto.',
@@ -319,6 +332,7 @@ export const glossary = {
   'weakest-film': {
     term: 'película más débil',
     forms: ['películas más débiles', 'capa más débil', 'plano más débil', 'se rompe primero', 'se rompen primero'],
+    also: ['cede', 'se rompe'],
     sentence: 'La película de un montón que cede antes que las demás, de modo que el montón se separa por ella.',
     see: 'La barra más corta bajo «Por qué: cede la menor fuerza» es la película más débil.',
     related: ['pull', 'film-splitting', 'lifting'],
@@ -335,6 +349,7 @@ export const glossary = {
       'atrapan',
       'atrapar',
     ],
+    also: ['agarrar', 'quedarse sobre tinta húmeda'],
     sentence: 'Lo bien que una segunda tinta agarra sobre una primera que sigue húmeda.',
     see: 'Las lecturas de atrapado comparan cada tinta sobre tinta húmeda con la misma tinta sobre papel desnudo.',
     related: ['mass-trap', 'apparent-trap', 'lifting'],
@@ -364,6 +379,7 @@ export const glossary = {
       'atrapado inverso',
       'retrotrapping',
     ],
+    also: ['llevarse', 'arrancar tinta'],
     sentence: 'Cuando una mantilla posterior se lleva del pliego tinta que ya estaba impresa.',
     see: 'En la sección, la tinta levantada sube con la mantilla; las lecturas dan su parte.',
     related: ['weakest-film', 'contamination', 'trapping'],
@@ -380,6 +396,7 @@ export const glossary = {
       'graduadas',
       'graduada',
     ],
+    also: ['escalera', 'escalera llana', 'escalones'],
     sentence: 'Un juego de tintas cuyo tiro baja un escalón de cada tinta a la siguiente.',
     see: 'Un buen juego forma una escalera que baja.',
     related: ['tack-step', 'printing-order', 'regrading'],
@@ -387,6 +404,7 @@ export const glossary = {
   'tack-step': {
     term: 'escalón de tiro',
     forms: ['escalones de tiro', 'paso de tiro', 'pasos de tiro'],
+    also: ['escalera', 'subida', 'bajada'],
     sentence: 'Cuánto más bajo es el tiro de una tinta que el de la tinta anterior.',
     see: 'La bajada de un peldaño al siguiente en la escalera.',
     related: ['tack-ladder', 'tack'],
@@ -394,6 +412,7 @@ export const glossary = {
   regrading: {
     term: 'reajuste de tiros',
     forms: ['reajustes de tiros', 'reajustar los tiros', 'volver a graduar', 'regraduar', 'regraduado', 'regraduada'],
+    also: ['cambiar el tiro'],
     sentence: 'Elegir tiros nuevos para las tintas, de modo que convengan a su sitio en el orden de impresión.',
     see: 'Cambia los valores de tiro bajo la escalera hasta que esta vuelva a bajar.',
     related: ['tack-ladder', 'reducer'],
@@ -401,6 +420,7 @@ export const glossary = {
   reducer: {
     term: 'reductor',
     forms: ['reductores', 'reductor de tiro', 'reductores de tiro'],
+    also: ['aditivo', 'bajar el tiro'],
     sentence: 'Un líquido que se mezcla con una tinta para bajar su tiro, a cambio de un color más flojo.',
     see: 'Bajar un valor de tiro bajo la escalera equivale a añadir un reductor.',
     related: ['regrading', 'dot-gain'],
@@ -431,6 +451,7 @@ export const glossary = {
   contamination: {
     term: 'contaminación',
     forms: ['contaminado', 'contaminada', 'contamina', 'contaminan', 'contaminar', 'tinta ajena', 'tintas ajenas'],
+    also: ['tinta sucia', 'tinta estropeada'],
     sentence: 'Tinta de otro color que ha llegado a la tinta de un cuerpo.',
     see: 'Cada cuerpo muestra qué parte de su tinta es ajena; el índice es propio del modelo.',
     related: ['lifting', 'ink-store', 'settled'],
@@ -445,6 +466,7 @@ export const glossary = {
   'press-speed': {
     term: 'velocidad de máquina',
     forms: ['velocidad de la máquina', 'velocidades de máquina', 'velocidad superficial', 'velocidad de impresión'],
+    also: ['rápido', 'lento'],
     sentence: 'Lo deprisa que pasa el papel por la máquina, en metros por segundo.',
     see: 'El panel de la máquina dice la velocidad.',
     related: ['interval', 'pull', 'web-press'],
@@ -459,6 +481,7 @@ export const glossary = {
   setting: {
     term: 'fijado',
     forms: ['fijado de la tinta', 'se fija', 'se fijan', 'fijarse', 'endurece', 'endurecen', 'endurecerse'],
+    also: ['ponerse dura'],
     sentence: 'El primer endurecimiento de una tinta sobre el papel, al hundirse en él sus aceites más finos.',
     see: 'Alarga el intervalo y compara los atrapados en peso.',
     related: ['interval', 'absorbency', 'drying'],
@@ -508,6 +531,7 @@ export const glossary = {
   picking: {
     term: 'arrancado',
     forms: ['arrancada', 'arrancados', 'arrancadas', 'arranca', 'arrancan', 'arrancar', 'arrancó', 'repelado'],
+    also: ['papel roto'],
     sentence: 'Cuando la tinta se lleva trocitos de la superficie del papel.',
     see: 'Hoyos blancos en el cuentahílos, y la parte arrancada en las lecturas.',
     related: ['surface-strength', 'pull', 'pick-test'],
@@ -550,6 +574,7 @@ export const glossary = {
   dampening: {
     term: 'mojado',
     forms: ['mojador', 'mojadores', 'agua de mojado', 'solución de mojado', 'mojar'],
+    also: ['agua'],
     sentence: 'Humedecer la plancha con una pizca de agua para que sus partes vacías rechacen la tinta.',
     see: 'El panel de la máquina dice el mojado; 1 es lo normal.',
     related: ['emulsified-water', 'waterless', 'scumming'],
@@ -592,6 +617,7 @@ export const glossary = {
   density: {
     term: 'densidad',
     forms: ['densidades', 'densidad óptica', 'densidades ópticas'],
+    also: ['oscuridad', 'fuerza del color'],
     sentence: 'Un número que dice lo oscuro que se ve un parche: cada unidad más, vuelve diez veces menos luz.',
     see: 'La tira da la densidad de cada parche.',
     related: ['densitometer', 'minus-paper', 'ink-weight'],
@@ -681,6 +707,7 @@ export const glossary = {
   loupe: {
     term: 'cuentahílos',
     forms: ['lupa', 'lupas'],
+    also: ['aumento', 'lente'],
     sentence: 'Un cristal de aumento pequeño y fuerte para mirar impresos.',
     see: 'La vista redonda muestra un milímetro de la cara del pliego.',
     related: ['mottle', 'press-sheet'],
