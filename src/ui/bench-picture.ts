@@ -69,7 +69,8 @@ function words({ setUp, look: { known } }: Session): PictureWords {
     plate: once('plate', say('picture.plate')),
     inkRoller: once('form-roller', say('picture.inkRoller')),
     dampening: once('dampening', say('picture.dampening')),
-    impression: once('impression-cylinder', say('picture.impression')),
+    // It has a plain name as well, which everybody knows.
+    impression: once('impression-cylinder', say('picture.impression')) || say('picture.cylinder'),
     sheet: say('picture.sheet'),
     pull: once('pull', say('picture.pull')),
     notToScale: say('picture.notToScale'),

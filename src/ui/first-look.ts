@@ -18,8 +18,8 @@ import { sharedStyles } from './shared-styles.ts'
 /** The first lesson of the course (lessons/course.yaml). */
 const firstLesson = 'press-sheet'
 
-/** Where the word for a share of the film changes. */
-const most = 0.5
+/** Where the sentence changes: shares of the area in which the second film was pulled apart. */
+const most = 0.9
 const little = 0.25
 
 export class FirstLook extends SessionElement {
@@ -80,8 +80,13 @@ export class FirstLook extends SessionElement {
         font-size: 1.5rem;
         line-height: 2rem;
       }
+      .buttons {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px 16px;
+        justify-content: center;
+      }
       .large {
-        justify-self: center;
         min-height: 4.5rem;
         padding: 8px 40px;
         background: var(--accent);
@@ -92,6 +97,14 @@ export class FirstLook extends SessionElement {
       .large:hover:not(:disabled) {
         background: var(--accent);
         text-decoration: underline;
+      }
+      .why {
+        border: 2px solid var(--accent);
+        background: var(--panel);
+        color: var(--accent);
+      }
+      .why:hover:not(:disabled) {
+        background: var(--accent-ground);
       }
       .large[aria-disabled='true'] {
         opacity: 0.6;
@@ -191,15 +204,18 @@ export class FirstLook extends SessionElement {
       </figure>
       ${this.#inks()}
       <p class="said" id="said" role="status">${this.#sentence()}</p>
-      <button
-        type="button"
-        class="large"
-        aria-describedby="said"
-        aria-disabled=${session.playback.playing ? 'true' : nothing}
-        @click=${this.#press}
-      >
-        ${say(label, { second: second.name })}
-      </button>
+      <div class="buttons">
+        <button
+          type="button"
+          class="large"
+          aria-describedby="said"
+          aria-disabled=${session.playback.playing ? 'true' : nothing}
+          @click=${this.#press}
+        >
+          ${say(label, { second: second.name })}
+        </button>
+        ${this.#printed && this.#swapped ? this.#why() : nothing}
+      </div>
       <div class="small">${this.#after()}</div>
     </main>`
   }
@@ -217,21 +233,30 @@ export class FirstLook extends SessionElement {
           firstTack: sayNumber(first.tack, 0, 1),
           second: second.name,
           secondTack: sayNumber(second.tack, 0, 1),
+          falls: String(first.tack > second.tack),
         })}
       </p>
     </div>`
   }
 
-  /** Below the button: a way past all this; in the end the question why, and its answer. */
+  /** As large as the way on, and where it was once it is answered, so that nothing moves. */
+  #why() {
+    return html`<button
+      type="button"
+      class="large why"
+      aria-expanded=${this._answered}
+      @click=${() => (this._answered = true)}
+    >
+      ${say('first.why')}
+    </button>`
+  }
+
+  /** Below the buttons: a way past all this; in the end the answer to the question why. */
   #after() {
     if (!this.#printed || !this.#swapped) {
       return html`<button type="button" class="plain" @click=${this.#done}>${say('first.skip')}</button>`
     }
-    if (!this._answered) {
-      return html`<button type="button" class="plain" @click=${() => (this._answered = true)}>
-        ${say('first.why')}
-      </button>`
-    }
+    if (!this._answered) return nothing
     const [first, second] = this.session.setUp.inks
     return html`<p role="status">${say('first.because', { first: first.name, second: second.name })}</p>
       <a href=${`${addressOf('lessons')}&lesson=${firstLesson}`}>${say('first.lesson')}</a>`
@@ -265,8 +290,10 @@ export class FirstLook extends SessionElement {
     if (playback.playing) return ''
     if (!this.#printed) return say('first.before', { first, second })
     const [{ massTrap }] = results.readings.traps
-    const [lifted] = liftedShares(results.accounts(patch)[1])
-    const share = massTrap >= most ? 'most' : massTrap >= little ? 'part' : 'little'
+    const account = results.accounts(patch)[1]
+    const [lifted] = liftedShares(account)
+    const { broke } = account.blanket
+    const share = broke >= most ? 'most' : broke >= little ? 'part' : 'little'
     return say('first.after', { first, second, share, stayed: sayPercent(massTrap), lifted: sayPercent(lifted) })
   }
 

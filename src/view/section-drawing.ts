@@ -156,7 +156,8 @@ function weakestPlanes(
     open.push(left + i * column, y, left + (i + 1) * column, y)
   }
   return lines.flatMap((points): Shape[] => [
-    { kind: 'outline', points, closed: false, line: theme.paper, width: 4.5 },
-    { kind: 'outline', points, closed: false, line: darkOf(theme), width: 1.75 },
+    // White with dark edges: white alone is lost on yellow, and a dark line is one more edge of a film.
+    { kind: 'outline', points, closed: false, line: darkOf(theme), width: 5.5 },
+    { kind: 'outline', points, closed: false, line: theme.paper, width: 2.75 },
   ])
 }

@@ -5,7 +5,7 @@ import { shownPhase } from './phases.ts'
 import type { BenchPicture } from './picture.ts'
 import type { SectionLayout } from './section-layout.ts'
 import type { Shape, Size } from './shapes.ts'
-import { stroke } from './shapes.ts'
+import { rectangle, stroke, textWidth } from './shapes.ts'
 import { darkOf } from './tone.ts'
 
 export function sectionLabels(
@@ -22,7 +22,7 @@ export function sectionLabels(
     ...lengthBar(picture, layout, size),
     ...letterChips(bands.sheet, layout, picture),
     ...letterChips(bands.blanket, layout, picture),
-    ...sinceLastUnit(picture, layout),
+    ...sinceLastUnit(picture, layout, size),
     {
       kind: 'lettering',
       text: words.blanket,
@@ -34,7 +34,7 @@ export function sectionLabels(
     },
     {
       kind: 'lettering',
-      text: `${words.paper} ${words.notToScale}`,
+      text: paperName(picture),
       x: left + 8,
       y: size.height - 5,
       size: letters,
@@ -44,14 +44,24 @@ export function sectionLabels(
   ]
 }
 
-/** While the sheet is on its way: how long the films on it have been setting since the unit before. */
-function sinceLastUnit(picture: BenchPicture, { left, letters }: SectionLayout): Shape[] {
+/**
+ * While the sheet is on its way: how long the films on it have been setting since the unit before. It stands in the paper,
+ * as it is told of the sheet, between the paper's name and the scale; where there is no room for it, it is left out.
+ */
+function sinceLastUnit(picture: BenchPicture, layout: SectionLayout, { height }: Size): Shape[] {
   const { unit, run, words, theme } = picture
+  const { left, letters } = layout
   const passed = timePassed(shownPhase(picture))
   if (unit === 0 || passed >= 1) return []
   const text = words.since(passed * run.setUp.press.interval, unit - 1)
-  const y = 5 + 1.4 * letters
-  return [{ kind: 'lettering', text, x: left + 8, y, size: letters, colour: theme.graphite, anchor: [0, 0] }]
+  const x = left + 8 + textWidth(paperName(picture), letters) + 1.5 * letters
+  const end = lengthBarOf(picture, layout).start - letters
+  if (x + textWidth(text, letters) > end) return []
+  return [{ kind: 'lettering', text, x, y: height - 5, size: letters, colour: darkOf(theme), anchor: [0, 1] }]
+}
+
+function paperName({ words }: BenchPicture): string {
+  return `${words.paper} ${words.notToScale}`
 }
 
 /** Heights above the paper in um, beside the cut. */
@@ -67,7 +77,7 @@ function ruler(
     const y = floor - um * perMicrometre
     const named = um % step === 0
     shapes.push(stroke([x - (named ? 6 : 3), y, x, y], theme.graphite, 1.25))
-    if (named && um > 0) {
+    if (named) {
       shapes.push({
         kind: 'lettering',
         text: um === step ? words.length(um) : String(um),
@@ -85,24 +95,28 @@ function ruler(
 /** um a scale bar may stand for. */
 const barLengths = [10, 20, 50, 100, 200, 500]
 
-function lengthBar(picture: BenchPicture, { left, right, column, letters }: SectionLayout, { height }: Size): Shape[] {
-  const perMicrometre = column / picture.cellSide
+/** um it stands for, and px between which it runs. */
+function lengthBarOf({ cellSide }: BenchPicture, { left, right, column }: SectionLayout) {
+  const perMicrometre = column / cellSide
   const um = barLengths.findLast((length) => length * perMicrometre <= 0.25 * (right - left)) ?? barLengths[0]
-  const dark = darkOf(picture.theme)
   const end = right - 10
-  const start = end - um * perMicrometre
+  return { um, start: end - um * perMicrometre, end }
+}
+
+function lengthBar(picture: BenchPicture, layout: SectionLayout, { height }: Size): Shape[] {
+  const { um, start, end } = lengthBarOf(picture, layout)
+  const { letters } = layout
+  const dark = darkOf(picture.theme)
   const y = height - 9
+  const text = picture.words.length(um)
+  const size = letters - 1
+  const middle = (start + end) / 2
+  const half = textWidth(text, size) / 2 + 3
   return [
+    // On ground of its own, as ink that the paper has taken in may lie behind it.
+    rectangle(middle - half, y - 4 - size, 2 * half, size, { fill: picture.theme.paper }),
     stroke([start, y - 4, start, y, end, y, end, y - 4], dark, 1.5),
-    {
-      kind: 'lettering',
-      text: picture.words.length(um),
-      x: (start + end) / 2,
-      y: y - 4,
-      size: letters - 1,
-      colour: dark,
-      anchor: [0.5, 1],
-    },
+    { kind: 'lettering', text, x: middle, y: y - 4, size, colour: dark, anchor: [0.5, 1] },
   ]
 }
 

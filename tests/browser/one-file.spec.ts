@@ -19,7 +19,7 @@ test('opens by double click and draws, without a word on the console or a reques
   })
   await page.goto(address)
   await expect(page).toHaveTitle(/Tackstair/)
-  await page.getByRole('button', { name: 'Skip to the bench' }).click()
+  await page.getByRole('button', { name: 'Skip this and try inks yourself' }).click()
   const picture = page.locator('tack-line-picture canvas')
   await expect(picture).toBeVisible()
   const faces = await page.evaluate(() => document.fonts.load('16px "Source Sans 3"', 'a'))

@@ -9,6 +9,7 @@ export const picture = {
   'picture.inkRoller': 'form roller',
   'picture.dampening': 'dampening',
   'picture.impression': 'impression',
+  'picture.cylinder': 'cylinder',
   'picture.sheet': 'sheet',
   'picture.pull': 'pull, tack units',
   'picture.notToScale': 'not to scale',

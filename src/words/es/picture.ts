@@ -12,6 +12,7 @@ export const picture: Translated<typeof english> = {
   'picture.inkRoller': 'dador',
   'picture.dampening': 'mojado',
   'picture.impression': 'impresor',
+  'picture.cylinder': 'cilindro',
   'picture.sheet': 'pliego',
   'picture.pull': 'fuerza, unidades de tiro',
   'picture.notToScale': 'no está a escala',
