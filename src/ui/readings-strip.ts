@@ -92,8 +92,14 @@ export class ReadingsStrip extends SessionElement {
         }
         :host([wraps]) .nip {
           display: grid;
-          grid-template-columns: minmax(9.375rem, auto) repeat(2, 4.75rem) minmax(5.5rem, auto);
+          grid-template-columns: minmax(9.375rem, auto) 4rem 5.375rem minmax(5.5rem, auto);
           gap: 4px 12px;
+        }
+        :host([wraps]) dd {
+          font-size: 1.25rem;
+        }
+        :host([wraps]) .title {
+          margin-block-end: 6px;
         }
         :host([wraps]) .nip [hidden] {
           display: block;
