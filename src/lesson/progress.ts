@@ -176,8 +176,9 @@ export interface Summary {
   predictions: number
   /** of them, those that came true */
   foretold: number
-  /** do and expect steps, and those met at the first go without a hint */
+  /** do and expect steps, those met, and those met at the first go without a hint */
   asked: number
+  solved: number
   unaided: number
   hints: number
   misses: number
@@ -199,6 +200,7 @@ export function summaryOf(lesson: Lesson, progress: Progress): Summary {
         step.kind === 'predict' && answer !== undefined && 'choose' in answer && answer.choose === step.right,
     ).length,
     asked: asked.length,
+    solved: asked.filter(({ record }) => record.done).length,
     unaided: asked.filter(({ record }) => record.done && record.misses === 0 && record.hints === 0).length,
     hints: records.reduce((sum, { record }) => sum + record.hints, 0),
     misses: records.reduce((sum, { record }) => sum + record.misses, 0),

@@ -190,7 +190,7 @@ test('results are printed or saved with a name that is optional', async ({ page 
   expect(download.suggestedFilename()).toBe('every-form-results.txt')
   const text = readFileSync(await download.path(), 'utf8')
   expect(text).toContain('Name: Kim')
-  expect(text).toContain('Tasks met at the first go, without a hint: 1 of 13')
+  expect(text).toContain('Of these at the first try, without a hint: 1')
   await page.emulateMedia({ media: 'print' })
   await expect(page.getByRole('button', { name: 'Print' })).toBeHidden()
   await expect(page.getByRole('link', { name: 'Bench' })).toBeHidden()
@@ -282,7 +282,7 @@ test('an author sees problems with their lines, takes set-up and reading, and sa
 
   const caret = (await text.inputValue()).indexOf("value: 72, unit: '%'")
   await text.evaluate((area: HTMLTextAreaElement, at) => area.setSelectionRange(at, at), caret)
-  await page.getByRole('combobox', { name: 'Reading' }).selectOption('tack of cyan')
+  await page.getByRole('combobox', { name: 'Reading' }).selectOption('the tack of cyan')
   await page.getByRole('button', { name: 'Take this reading as the expectation' }).click()
   await expect(text).toHaveValue(
     /\n {6}- \{ is: within, reading: \{ what: tack, of: cyan \}, value: 13\.5, tolerance: 0\.3/,

@@ -58,6 +58,7 @@ test('the author’s own way finishes the lesson unaided', () => {
     predictions: 1,
     foretold: 1,
     asked: 4,
+    solved: 4,
     unaided: 4,
     hints: 0,
     misses: 0,

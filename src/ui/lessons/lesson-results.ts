@@ -5,12 +5,22 @@ import type { Progress } from '../../lesson/progress.ts'
 import type { Learning } from '../../session/learning.ts'
 import type { Session } from '../../session/session.ts'
 import { language } from '../language.ts'
-import { say } from '../say.ts'
+import { plainLine } from '../../lesson/prose.ts'
+import { say, sayList } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { saveText } from '../strip/save-text.ts'
 import './hand-in.ts'
 import { lessonStyles } from './lesson-styles.ts'
-import { resultHead, resultLines, resultText, stepLines } from './results-lines.ts'
+import {
+  aimsHead,
+  cheer,
+  foretoldWrongly,
+  resultHead,
+  resultLines,
+  resultText,
+  stepLines,
+  wordsOf,
+} from './results-lines.ts'
 
 export class LessonResults extends LitElement {
   static override properties = {
@@ -35,12 +45,23 @@ export class LessonResults extends LitElement {
       }
       dl {
         display: grid;
-        grid-template-columns: minmax(0, 1fr) auto;
+        grid-template-columns: minmax(0, auto) auto;
+        justify-content: start;
         gap: 4px 24px;
         font-size: 1.0625rem;
       }
       dd {
+        display: grid;
+        grid-template-columns: 3ch auto;
+        gap: 6px;
         font-weight: 650;
+        font-variant-numeric: tabular-nums;
+      }
+      .count {
+        text-align: end;
+      }
+      ul {
+        padding-inline-start: 20px;
       }
       .scroll {
         overflow-x: auto;
@@ -87,21 +108,31 @@ export class LessonResults extends LitElement {
   override render() {
     const { lesson, progress, next } = this
     const date = today()
+    const words = wordsOf(lesson, progress)
     return html`
       <h2 tabindex="-1">${say('lessons.results', { title: lesson.title })}</h2>
       <p class="on-paper">
         ${this._name === '' ? nothing : html`${say('lessons.namedResult', { name: this._name })}<br />`}
         ${say('lessons.dateResult', { date })}
       </p>
-      <p>${resultHead(lesson, progress)}</p>
+      <p>${resultHead(lesson, progress)} ${cheer(lesson, progress)}</p>
+      <h3>${aimsHead(lesson, progress)}</h3>
+      <ul lang=${lesson.language}>
+        ${lesson.objectives.map((objective) => html`<li>${plainLine(objective)}</li>`)}
+      </ul>
+      ${words.length > 0 ? html`<p>${say('lessons.wordsNow', { words: sayList(words) })}</p>` : nothing}
+      <h3>${say('lessons.inNumbers')}</h3>
       <dl>
         ${resultLines(lesson, progress).map(
-          ({ label, value }) =>
+          ({ label, count, all }) =>
             html`<dt>${label}</dt>
-              <dd>${value}</dd>`,
+              <dd>
+                <span class="count">${count}</span>
+                ${all === undefined ? nothing : html`<span>${say('lessons.ofAll', { all })}</span>`}
+              </dd>`,
         )}
       </dl>
-      <p class="note on-screen">${say('lessons.misread')}</p>
+      ${foretoldWrongly(lesson, progress) ? html`<p class="note on-screen">${say('lessons.misread')}</p>` : nothing}
       <div class="row on-screen">
         ${
           next

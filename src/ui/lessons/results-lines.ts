@@ -1,12 +1,16 @@
 /** What a results sheet says, line by line, for the page and for a text file alike. */
+import { glossaryFor } from '../../lesson/language.ts'
 import type { Lesson } from '../../lesson/lesson.ts'
 import type { Progress } from '../../lesson/progress.ts'
 import { recordOf, summaryOf } from '../../lesson/progress.ts'
+import { plainLine } from '../../lesson/prose.ts'
 import { say } from '../say.ts'
 
 export interface ResultLine {
   label: string
-  value: string
+  count: number
+  /** of how many, where it is a share */
+  all?: number
 }
 
 export function resultHead(lesson: Lesson, progress: Progress): string {
@@ -14,13 +18,40 @@ export function resultHead(lesson: Lesson, progress: Progress): string {
   return finished ? say('lessons.resultsFinished', { steps }) : say('lessons.resultsOpen', { done, steps })
 }
 
+/** Whoever is through is told that trying and asking are how it is learned; nothing before. */
+export function cheer(lesson: Lesson, progress: Progress): string | undefined {
+  const { finished, misses, hints } = summaryOf(lesson, progress)
+  if (!finished) return undefined
+  return say('lessons.cheer', { how: misses > 0 ? 'tries' : hints > 0 ? 'hints' : 'first' })
+}
+
+export function aimsHead(lesson: Lesson, progress: Progress): string {
+  return say(summaryOf(lesson, progress).finished ? 'lessons.canNow' : 'lessons.aimsHead')
+}
+
+/** Whether a prediction was made that did not come true. */
+export function foretoldWrongly(lesson: Lesson, progress: Progress): boolean {
+  return lesson.steps.some((step) => {
+    const { answer } = recordOf(progress, step.id)
+    return step.kind === 'predict' && answer !== undefined && 'choose' in answer && answer.choose !== step.right
+  })
+}
+
+/** The words that the lesson has explained, as headwords; none before its end. */
+export function wordsOf(lesson: Lesson, progress: Progress): string[] {
+  if (!summaryOf(lesson, progress).finished) return []
+  const glossary = glossaryFor(lesson)
+  return lesson.introduces.flatMap((id) => (Object.hasOwn(glossary, id) ? [glossary[id].term] : []))
+}
+
 export function resultLines(lesson: Lesson, progress: Progress): ResultLine[] {
-  const { predictions, foretold, asked, unaided, hints, misses } = summaryOf(lesson, progress)
+  const { predictions, foretold, asked, solved, unaided, hints, misses } = summaryOf(lesson, progress)
   return [
-    { label: say('lessons.predictions'), value: say('lessons.countOf', { count: foretold, all: predictions }) },
-    { label: say('lessons.unaided'), value: say('lessons.countOf', { count: unaided, all: asked }) },
-    { label: say('lessons.misses'), value: String(misses) },
-    { label: say('lessons.hintsUsed'), value: String(hints) },
+    { label: say('lessons.predictions'), count: foretold, all: predictions },
+    { label: say('lessons.solved'), count: solved, all: asked },
+    { label: say('lessons.unaided'), count: unaided },
+    { label: say('lessons.misses'), count: misses },
+    { label: say('lessons.hintsUsed'), count: hints },
   ]
 }
 
@@ -48,7 +79,12 @@ export function resultText(lesson: Lesson, progress: Progress, name: string, dat
     say('lessons.dateResult', { date }),
     '',
     resultHead(lesson, progress),
-    ...resultLines(lesson, progress).map((line) => say('lessons.resultLine', { ...line })),
+    aimsHead(lesson, progress),
+    ...lesson.objectives.map((objective) => `- ${plainLine(objective)}`),
+    '',
+    ...resultLines(lesson, progress).map(({ label, count, all }) =>
+      say('lessons.resultLine', { label, value: all === undefined ? count : say('lessons.countOf', { count, all }) }),
+    ),
     '',
     ...stepLines(lesson, progress).map(({ step, kind, state, misses, hints }) =>
       [
