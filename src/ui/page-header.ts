@@ -13,7 +13,11 @@ import './tools/page-tools.ts'
 import { views } from './views.ts'
 
 export class PageHeader extends SessionElement {
-  static override properties: PropertyDeclarations = { ...SessionElement.properties, view: {} }
+  static override properties: PropertyDeclarations = {
+    ...SessionElement.properties,
+    view: {},
+    _said: { state: true },
+  }
   static override styles = [
     sharedStyles,
     css`
@@ -87,6 +91,13 @@ export class PageHeader extends SessionElement {
 
   /** the view that is open */
   declare view: ViewName
+  /** what is read out */
+  declare protected _said: string
+
+  constructor() {
+    super()
+    this._said = ''
+  }
 
   override render() {
     const { session } = this
@@ -109,6 +120,7 @@ export class PageHeader extends SessionElement {
             )}
         </ul>
       </nav>
+      <p class="unseen" role="status">${this._said}</p>
       <div class="right">
         <button type="button" class="plain" @click=${() => this.dispatchEvent(new Event('first-look'))}>
           ${say('page.firstLook')}
@@ -118,7 +130,7 @@ export class PageHeader extends SessionElement {
           type="button"
           class="step"
           ?disabled=${!session.canUndo}
-          @click=${(event: Event) => this.#step(event, () => session.undo())}
+          @click=${(event: Event) => this.#step(event, 'undo')}
         >
           ${say('bench.undo')}
         </button>
@@ -126,7 +138,7 @@ export class PageHeader extends SessionElement {
           type="button"
           class="step"
           ?disabled=${!session.canRedo}
-          @click=${(event: Event) => this.#step(event, () => session.redo())}
+          @click=${(event: Event) => this.#step(event, 'redo')}
         >
           ${say('bench.redo')}
         </button>
@@ -157,10 +169,21 @@ export class PageHeader extends SessionElement {
     void this.updateComplete.then(() => this.renderRoot.querySelector('h1')?.focus())
   }
 
+  /** Undoes or redoes, and says so: what it changes may stand far from whoever is read to. */
+  step(way: 'undo' | 'redo'): void {
+    const { session } = this
+    if (!(way === 'undo' ? session.canUndo : session.canRedo)) return
+    if (way === 'undo') session.undo()
+    else session.redo()
+    // The same words once more are read only where they have been away.
+    this._said = ''
+    void this.updateComplete.then(() => (this._said = say(`page.${way}ne`)))
+  }
+
   /** A button with nothing left to undo gives its focus to the one that brings it back. */
-  #step({ currentTarget }: Event, take: () => void): void {
+  #step({ currentTarget }: Event, way: 'undo' | 'redo'): void {
     const button = currentTarget as HTMLButtonElement
-    take()
+    this.step(way)
     void this.updateComplete.then(() => {
       if (button.disabled) this.renderRoot.querySelector<HTMLElement>('.step:enabled')?.focus()
     })

@@ -255,9 +255,11 @@ export class Page extends SessionElement {
     if (target instanceof HTMLTextAreaElement) return
     if (!(event.ctrlKey || event.metaKey) || event.altKey) return
     const key = event.key.toLowerCase()
-    if (key === 'y' || (key === 'z' && event.shiftKey)) this.session.redo()
-    else if (key === 'z') this.session.undo()
-    else return
+    const way = key === 'y' || (key === 'z' && event.shiftKey) ? 'redo' : key === 'z' ? 'undo' : null
+    if (way === null) return
+    const head = this.renderRoot.querySelector<PageHeader>('tack-page-header')
+    if (head) head.step(way)
+    else this.session[way]()
     event.preventDefault()
   }
 }

@@ -1,5 +1,6 @@
 /** Goes through a long table a page at a time. Fires `page` with the first row to be shown. */
 import { LitElement, css, html, nothing } from 'lit'
+import { KeptFocus } from './kept-focus.ts'
 import { say } from './say.ts'
 import { sharedStyles } from './shared-styles.ts'
 
@@ -39,6 +40,11 @@ export class Pager extends LitElement {
   declare from: number
   declare onPage: number
   declare count: number
+
+  constructor() {
+    super()
+    new KeptFocus(this)
+  }
 
   override render() {
     const { from, onPage, count } = this

@@ -62,7 +62,7 @@ export const sharedStyles = css`
     font-weight: 600;
     cursor: pointer;
   }
-  button:hover:not(:disabled, [aria-pressed='true']) {
+  button:hover:not(:disabled, [aria-disabled='true'], [aria-pressed='true']) {
     background: var(--accent-ground);
   }
   button[aria-pressed='true'] {
@@ -80,7 +80,7 @@ export const sharedStyles = css`
     opacity: 1;
     cursor: default;
   }
-  button:disabled {
+  button:is(:disabled, [aria-disabled='true']) {
     border-color: var(--line);
     color: var(--soft);
     cursor: default;

@@ -65,7 +65,7 @@ export class Telling extends SessionElement {
     return html`
       <section aria-labelledby="what">
         <h2 id="what">${say('bench.whatHappened', { unit: playback.unit + 1, name: names[playback.unit] })}</h2>
-        <div aria-live=${playback.playing ? 'off' : 'polite'}>
+        <div aria-live=${playback.playing ? 'off' : 'polite'} aria-atomic="true">
           ${keyed(playback.playing, html`<p class="said">${linkedText(sentences.join(' '))}</p>`)}
         </div>
       </section>

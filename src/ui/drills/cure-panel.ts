@@ -7,6 +7,7 @@ import { cautionsOf, curesFor } from '../../drill/cure.ts'
 import type { Drill } from '../../drill/drill.ts'
 import type { CureVerdict } from '../../drill/judge.ts'
 import { cureSaid } from '../../drill/said.ts'
+import { KeptFocus } from '../kept-focus.ts'
 import { say, sayList } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
@@ -32,6 +33,7 @@ export class CurePanel extends DrillElement {
   constructor() {
     super()
     this._chosen = null
+    new KeptFocus(this)
   }
 
   override render() {
@@ -65,13 +67,19 @@ export class CurePanel extends DrillElement {
       </label>
       <div aria-live="polite">${chosen ? cautionList(cautionsOf(chosen)) : nothing}</div>
       <div class="row">
-        <button type="button" ?disabled=${!chosen || judging} @click=${() => chosen && void this.desk.cure(chosen)}>
+        <button
+          type="button"
+          ?disabled=${!chosen}
+          aria-disabled=${judging}
+          @click=${() => chosen && !judging && void this.desk.cure(chosen)}
+        >
           ${say('room.cure.do')}
         </button>
         <button
           type="button"
-          ?disabled=${work.cures.length === 0 || judging}
-          @click=${() => void this.desk.takeBackCure()}
+          ?disabled=${work.cures.length === 0}
+          aria-disabled=${judging}
+          @click=${() => !judging && void this.desk.takeBackCure()}
         >
           ${say('room.cure.back')}
         </button>

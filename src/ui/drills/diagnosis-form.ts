@@ -73,7 +73,7 @@ export class DiagnosisForm extends DrillElement {
           ${taken.map(({ evidence }) => this.#piece(evidence))}
         </fieldset>
         <div class="row">
-          <button type="submit" ?disabled=${this.desk.state.judging}>${say('room.name')}</button>
+          <button type="submit" aria-disabled=${this.desk.state.judging}>${say('room.name')}</button>
           <p aria-live="polite">${this.desk.state.judging ? say('room.judging') : this._problem}</p>
         </div>
       </form>
@@ -110,14 +110,18 @@ export class DiagnosisForm extends DrillElement {
 
   #submit(event: Event): void {
     event.preventDefault()
+    if (this.desk.state.judging) return
     const { drill } = this
     const count = drill.faults.length
     const causes = drill.offered.filter((cause) => this._causes.includes(causeKey(cause)))
     const taken = this.desk.state.work.taken.map(({ evidence }) => evidence)
     const proof = taken.filter((evidence) => this._proof.includes(evidenceKey(evidence)))
-    this._problem =
+    const problem =
       causes.length !== count ? say('room.needCauses', { count }) : proof.length === 0 ? say('room.needProof') : ''
-    if (this._problem === '') void this.desk.name(causes, proof)
+    // The same words once more are read only where they have been away.
+    this._problem = ''
+    if (problem === '') void this.desk.name(causes, proof)
+    else void this.updateComplete.then(() => (this._problem = problem))
   }
 }
 

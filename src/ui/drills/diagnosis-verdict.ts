@@ -4,6 +4,7 @@ import type { Drill } from '../../drill/drill.ts'
 import type { DiagnosisVerdict } from '../../drill/judge.ts'
 import { causeSaid, evidenceSaid, misledSaid, reasonSaid } from '../../drill/said.ts'
 import type { WorkVerdict } from '../../drill/work.ts'
+import { KeptFocus } from '../kept-focus.ts'
 import { say, sayList } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { DrillElement, saySaid } from './drill-element.ts'
@@ -11,6 +12,11 @@ import { drillStyles } from './drill-styles.ts'
 
 export class DiagnosisVerdictView extends DrillElement {
   static override styles = [sharedStyles, drillStyles]
+
+  constructor() {
+    super()
+    new KeptFocus(this)
+  }
 
   override render() {
     const { drill, verdict, answerShown } = this.desk.state
@@ -59,7 +65,7 @@ export class DiagnosisVerdictView extends DrillElement {
   }
 
   #answer(drill: Drill, { missed, misled, enough }: DiagnosisVerdict) {
-    return html`<h3>${say('room.answer')}</h3>
+    return html`<h3 tabindex="-1">${say('room.answer')}</h3>
       ${missed.map((cause) => html`<p>${say('drill.verdict.missed', { cause: saySaid(causeSaid(drill, cause)) })}</p>`)}
       ${drill.faults.map((fault) => html`<p>${saySaid(causeSaid(drill, fault))}. ${saySaid(reasonSaid(fault))}</p>`)}
       <p>${say(misled ? 'room.misledYou' : 'room.theMisleading')} ${saySaid(misledSaid(drill))}</p>

@@ -33,8 +33,8 @@ export class DrillStart extends DrillElement {
         <button
           type="button"
           class=${request ? nothing : 'first'}
-          ?disabled=${making}
-          @click=${() => void this.desk.next()}
+          aria-disabled=${making}
+          @click=${() => !making && void this.desk.next()}
         >
           ${say('room.next')}
         </button>

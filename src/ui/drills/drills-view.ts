@@ -1,5 +1,6 @@
 /** The fault drills: a job with something hidden wrong in it, to be found from the evidence and put right. */
-import { css, html } from 'lit'
+import { css, html, nothing } from 'lit'
+import type { Drill } from '../../drill/drill.ts'
 import type { DrillPart } from '../../session/drill-desk.ts'
 import { drillParts } from '../../session/drill-desk.ts'
 import type { ChooseEvent } from '../choice.ts'
@@ -119,21 +120,25 @@ export class DrillsView extends DrillElement {
     }
   }
 
+  /** What the next drill is asked for with stays, and so does the focus on it. */
   #drill() {
     const { session } = this
     const { drill } = this.desk.state
-    const start = html`<tack-drill-start class="panel" .session=${session}></tack-drill-start>`
-    if (!drill) return start
-    return html`${start}
-      <div class="work">
-        <tack-drill-ticket class="panel" .drill=${drill}></tack-drill-ticket>
-        <tack-drill-evidence class="panel" .session=${session} .drill=${drill}></tack-drill-evidence>
-        <div class="panel name">
-          <tack-diagnosis-form .session=${session} .drill=${drill}></tack-diagnosis-form>
-          <tack-diagnosis-verdict .session=${session}></tack-diagnosis-verdict>
-        </div>
-        <tack-cure-panel class="panel" .session=${session} .drill=${drill}></tack-cure-panel>
-      </div>`
+    return html`<tack-drill-start class="panel" .session=${session}></tack-drill-start>
+      ${drill ? this.#work(drill) : nothing}`
+  }
+
+  #work(drill: Drill) {
+    const { session } = this
+    return html`<div class="work">
+      <tack-drill-ticket class="panel" .drill=${drill}></tack-drill-ticket>
+      <tack-drill-evidence class="panel" .session=${session} .drill=${drill}></tack-drill-evidence>
+      <div class="panel name">
+        <tack-diagnosis-form .session=${session} .drill=${drill}></tack-diagnosis-form>
+        <tack-diagnosis-verdict .session=${session}></tack-diagnosis-verdict>
+      </div>
+      <tack-cure-panel class="panel" .session=${session} .drill=${drill}></tack-cure-panel>
+    </div>`
   }
 }
 

@@ -22,6 +22,7 @@ import type { ChooseEvent } from '../choice.ts'
 import '../choice.ts'
 import { linkedText } from '../linked-text.ts'
 import '../number-field.ts'
+import { KeptFocus } from '../kept-focus.ts'
 import { say, sayName, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
@@ -77,6 +78,7 @@ export class PickRig extends RigElement {
 
   constructor() {
     super()
+    new KeptFocus(this)
     this._paper = onPress
     this._oil = 'medium'
     this._end = 5

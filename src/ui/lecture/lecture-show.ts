@@ -317,6 +317,7 @@ export class LectureShow extends LectureElement {
     }
     try {
       await document.documentElement.requestFullscreen()
+      await keepEscape()
     } catch (error) {
       // Refused, or not there at all, as on some phones.
       if (!(error instanceof TypeError || error instanceof DOMException)) throw error
@@ -364,6 +365,17 @@ export class LectureShow extends LectureElement {
       this.#take(eventOf(meant))
     }
     event.preventDefault()
+  }
+}
+
+/** Browsers that can leave Escape to the page do so, and one press leaves full screen and lecture; in others it takes two. */
+async function keepEscape(): Promise<void> {
+  const { keyboard } = navigator as Navigator & { keyboard?: { lock: (keys: string[]) => Promise<void> } }
+  try {
+    await keyboard?.lock(['Escape'])
+  } catch (error) {
+    // Refused within a frame: there it takes two as well.
+    if (!(error instanceof DOMException)) throw error
   }
 }
 

@@ -251,8 +251,10 @@ export class AnswerForm extends LitElement {
   #submit(event: SubmitEvent): void {
     event.preventDefault()
     const answer = this.#read(new FormData(event.currentTarget as HTMLFormElement))
-    this._problem = typeof answer === 'string' ? answer : ''
-    if (typeof answer !== 'string') this.dispatchEvent(new HandInEvent(answer))
+    // The same words once more are read only where they have been away.
+    this._problem = ''
+    if (typeof answer === 'string') void this.updateComplete.then(() => (this._problem = answer))
+    else this.dispatchEvent(new HandInEvent(answer))
   }
 
   /** The answer, or why there is none yet. */

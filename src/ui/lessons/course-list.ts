@@ -103,12 +103,18 @@ export class CourseList extends LitElement {
     this.teaching = false
   }
 
+  /** For whoever comes back to it: reading goes on from its head. */
+  async focusHead(): Promise<void> {
+    await this.updateComplete
+    this.renderRoot.querySelector('h2')?.focus()
+  }
+
   override render() {
     const { keeps, own, writing } = this.learning
     const states = offeredLessons().map((id) => this.#stateOf(id, courseLesson(id)))
     const next = states.findIndex(({ finished }) => !finished)
     return html`
-      <h2>${say('lessons.heading')}</h2>
+      <h2 tabindex="-1">${say('lessons.heading')}</h2>
       <p class="lead">${say('lessons.lead')}</p>
       ${keeps ? nothing : html`<p class="set-off" role="status">${say('lessons.notKept')}</p>`}
       <label class="check">

@@ -131,12 +131,16 @@ export class LessonAuthor extends SessionElement {
     clearTimeout(this.#timer)
   }
 
+  override firstUpdated(): void {
+    this.renderRoot.querySelector<HTMLElement>('#author')?.focus()
+  }
+
   override render() {
     const play = this.#play
     return html`
       <section class="panel" aria-labelledby="author">
         <div class="row">
-          <h2 id="author">${say('lessons.author')}</h2>
+          <h2 id="author" tabindex="-1">${say('lessons.author')}</h2>
           <button type="button" @click=${() => this.dispatchEvent(new Event('list'))}>
             ${say('lessons.leaveWriting')}
           </button>

@@ -1,7 +1,8 @@
 /** The lesson beside the bench: one step at a time, and what the bench showed once it is handed in. */
 import type { CautionId } from '../../lesson/caution.ts'
-import type { PropertyDeclarations, PropertyValues } from 'lit'
+import type { LitElement, PropertyDeclarations, PropertyValues } from 'lit'
 import { css, html, nothing } from 'lit'
+import { keyed } from 'lit/directives/keyed.js'
 import { isQuestion } from '../../lesson/expectation.ts'
 import type { Glossary } from '../../lesson/language.ts'
 import { glossaryFor } from '../../lesson/language.ts'
@@ -83,6 +84,8 @@ export class LessonRunner extends SessionElement {
   #shownStep: Step | null = null
   /** something was handed in, and what is said of it has to come into view */
   #told = false
+  /** how often something was handed in: the same words as before are read out again */
+  #handed = 0
 
   constructor() {
     super()
@@ -133,7 +136,9 @@ export class LessonRunner extends SessionElement {
       <progress max=${length} .value=${index + 1} aria-label=${place}></progress>
       <div class="prose-text" lang=${lesson.language}>${proseView(step.text, glossary)}</div>
       ${this.#words(step, glossaryFor(lesson))} ${this.#cautions(step)} ${this.#task(step)}
-      <div role="status">${this.#outcome(outcomeView(lesson, progress, step, missed, glossary))}</div>
+      <div role="status">
+        ${keyed(this.#handed, this.#outcome(outcomeView(lesson, progress, step, missed, glossary)))}
+      </div>
       ${this.#hints(step, glossary)} ${this.#moves(step)}
       ${
         this.wish.showNotes && step.note !== undefined
@@ -161,9 +166,17 @@ export class LessonRunner extends SessionElement {
     if (this.#shownStep && this.#shownStep.id !== step.id) {
       this.renderRoot.querySelector('h2')?.focus()
       this.dispatchEvent(new Event('turned', { bubbles: true, composed: true }))
-    } else if (this.#told) this.renderRoot.querySelector('.told')?.scrollIntoView({ block: 'nearest' })
+    } else if (this.#told) void this.#show()
     this.#told = false
     this.#shownStep = step
+  }
+
+  /** What is said comes into view; where nothing is left to hand in, the focus goes on to what is next. */
+  async #show(): Promise<void> {
+    this.renderRoot.querySelector('.told')?.scrollIntoView({ block: 'nearest' })
+    await this.renderRoot.querySelector<LitElement>('tack-answer-form')?.updateComplete
+    if (recordOf(this.play.progress, this.play.step.id).done)
+      this.renderRoot.querySelector<HTMLElement>('.moves .main:enabled')?.focus({ preventScroll: true })
   }
 
   focusStep(): void {
@@ -307,6 +320,7 @@ export class LessonRunner extends SessionElement {
 
   #handIn(answer?: Answer): void {
     this.#told = true
+    this.#handed++
     this.#do(() => this.play.handIn(answer))
   }
 

@@ -22,7 +22,7 @@ import {
   termsKnownBefore,
 } from './course-files.ts'
 import { checkerLine } from './checker-line.ts'
-import type { ListWish } from './course-list.ts'
+import type { CourseList, ListWish } from './course-list.ts'
 import './course-list.ts'
 import './lesson-author.ts'
 import './lesson-bench.ts'
@@ -119,6 +119,9 @@ export class LessonsView extends SessionElement {
     if (!changed.has('screen') || changed.has('language')) return
     // On a phone the head of the page gives way, so that lesson and bench have the whole screen.
     this.scrollIntoView()
+    // Whoever comes back to the list reads on from its head.
+    if (this.screen.kind === 'list' && changed.get('screen'))
+      void this.renderRoot.querySelector<CourseList>('tack-course-list')?.focusHead()
     if (this.screen.kind === 'lesson') {
       void this.renderRoot.querySelector<LessonRunner>('tack-lesson-runner')?.updateComplete.then(() => {
         this.renderRoot.querySelector<LessonRunner>('tack-lesson-runner')?.focusStep()

@@ -10,6 +10,7 @@ import { inkLetters } from '../../session/letters.ts'
 import type { OrderList, Weighed } from '../../session/order-list.ts'
 import { writeSetUp } from '../../session/write-setup.ts'
 import { linkedText } from '../linked-text.ts'
+import { KeptFocus } from '../kept-focus.ts'
 import { say, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { saveText } from '../strip/save-text.ts'
@@ -62,6 +63,7 @@ export class OrderRanking extends RankingElement {
 
   constructor() {
     super()
+    new KeptFocus(this)
     this._pair = []
     this._said = ''
   }

@@ -3,6 +3,7 @@ import type { PropertyValues } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { Ink } from '../../press/setup.ts'
 import type { OrderList, Weighed } from '../../session/order-list.ts'
+import { KeptFocus } from '../kept-focus.ts'
 import { say, sayName, sayNumber } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
@@ -71,6 +72,7 @@ export class OrderTable extends SessionElement {
 
   constructor() {
     super()
+    new KeptFocus(this)
     this._ink = null
     this._unit = 0
     this._from = 0

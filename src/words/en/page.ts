@@ -20,6 +20,8 @@ export const page = {
   'page.linkProblems': 'Not all of the link could be used',
   'page.close': 'Close',
   'page.firstLook': 'First look',
+  'page.undone': 'The last change is taken back.',
+  'page.redone': 'The change is made again.',
 
   'glossary.heading': 'Words of the trade',
   'glossary.find': 'Find a word',

@@ -23,6 +23,8 @@ export const page: Translated<typeof english> = {
   'page.linkProblems': 'No se ha podido usar todo el enlace',
   'page.close': 'Cerrar',
   'page.firstLook': 'Primera mirada',
+  'page.undone': 'Se ha deshecho el último cambio.',
+  'page.redone': 'El cambio se ha vuelto a hacer.',
 
   'glossary.heading': 'Palabras del oficio',
   'glossary.find': 'Buscar una palabra',
