@@ -47,7 +47,6 @@ const stepSchema = v.object({
   misses: count,
   hints: count,
 })
-export type StatedStep = v.InferOutput<typeof stepSchema>
 
 /** One that cannot be read is as good as missing: the statement counts without it. */
 function ifSound<Kept>(schema: v.GenericSchema<unknown, Kept>) {

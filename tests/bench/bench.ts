@@ -1,8 +1,10 @@
 /**
  * `npm run bench`: times what has to be fast, as ratios taken in one run, and prints them as a table.
- * `npm run bench -- growth` takes only the parts named: core, colour, orders; and of the built page blocks, frames, growth.
+ * `npm run bench -- growth` takes only the parts named: core, colour, orders; and of the built page blocks, frames, growth,
+ * class.
  */
 import type { BenchRow } from './bench-row.ts'
+import { benchClass } from './class.ts'
 import { benchColour } from './colour.ts'
 import { benchCore } from './core.ts'
 import { benchOrders } from './orders.ts'
@@ -15,6 +17,7 @@ const all: Record<string, () => Promise<BenchRow[]>> = {
   blocks: benchBlocks,
   frames: benchFrames,
   growth: benchGrowth,
+  class: benchClass,
 }
 const named = process.argv.slice(2)
 const parts = Object.entries(all).flatMap(([name, part]) => (named.length === 0 || named.includes(name) ? [part] : []))

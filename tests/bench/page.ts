@@ -14,7 +14,9 @@ const slowed = 4
 const views = ['Strip', 'Lessons', 'Orders', 'Trials', 'Run chart', 'Instruments', 'Fault drills', 'Glossary', 'Bench']
 
 /** Each with a server and a browser of its own, so that one that fails takes nothing along. */
-async function measured(measure: (browser: Browser, address: string) => Promise<BenchRow[]>): Promise<BenchRow[]> {
+export async function measured(
+  measure: (browser: Browser, address: string) => Promise<BenchRow[]>,
+): Promise<BenchRow[]> {
   const server = await preview({ preview: { host: '127.0.0.1', port: 0 }, logLevel: 'silent' })
   const browser = await chromium.launch({ executablePath: provideChromium(), args: chromiumFlags })
   try {
@@ -30,7 +32,7 @@ export const benchBlocks = () => measured(blocking)
 export const benchFrames = () => measured(frames)
 export const benchGrowth = () => measured(growth)
 
-async function open(browser: Browser, width = 1366): Promise<{ page: Page; chrome: CDPSession }> {
+export async function open(browser: Browser, width = 1366): Promise<{ page: Page; chrome: CDPSession }> {
   const context = await browser.newContext({
     viewport: { width, height: width < 500 ? 844 : 768 },
     serviceWorkers: 'block',

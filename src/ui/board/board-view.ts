@@ -1,5 +1,5 @@
 /** The instructor's board: result files dropped here, read in the page, and shown as a class. */
-import type { PropertyDeclarations } from 'lit'
+import type { PropertyDeclarations, TemplateResult } from 'lit'
 import { css, html, nothing } from 'lit'
 import { boardOf } from '../../class/board.ts'
 import type { BoardState, ClassBoard } from '../../class/board.ts'
@@ -18,6 +18,7 @@ import { boardStyles } from './board-styles.ts'
 import './cause-panel.ts'
 import './class-table.ts'
 import './file-drop.ts'
+import { InTurns } from './in-turns.ts'
 import { againWords } from './again-words.ts'
 import { scoreSpreads } from './score-spread.ts'
 import './step-panel.ts'
@@ -87,6 +88,13 @@ export class BoardView extends SessionElement {
   /** key of the lesson that is shown, or all */
   declare protected lesson: string
   #unsubscribe: (() => void) | undefined
+  readonly #turns = new InTurns(() => this.requestUpdate())
+  readonly #sections = {
+    lessons: this.#turns.section<TemplateResult>(),
+    steps: this.#turns.section<TemplateResult>(),
+    causes: this.#turns.section<TemplateResult>(),
+    learners: this.#turns.section<TemplateResult>(),
+  }
 
   constructor() {
     super()
@@ -153,53 +161,79 @@ export class BoardView extends SessionElement {
   }
 
   #class(learners: readonly LearnerDigest[]) {
-    const shown = this.#inGroup(learners)
-    const { roll } = this.#board.state
     const keys = this.#lessonKeys()
     const asked = this.lesson === all ? keys : [this.lesson]
+    const { state } = this.#board
+    const shown = this.#inGroup(learners)
+    const of = [state, this.group, this.lesson, language().tag]
+    this.#turns.begin()
+    const { lessons, steps, causes, learners: each } = this.#sections
+    return html`
+      <section class="panel on-screen">${this.#filter(learners, keys)}</section>
+      ${lessons.show(of, () => this.#lessons(shown, asked))} ${steps.show(of, () => this.#steps(shown))}
+      ${causes.show(of, () => this.#causes(shown))} ${each.show(of, () => this.#learners(shown, asked))}
+    `
+  }
+
+  #lessons(shown: readonly LearnerDigest[], asked: readonly string[]) {
+    const { roll } = this.#board.state
     const counts = asked.flatMap((key) => {
       const entry = roll.lessons.get(key)
       return entry ? [countLesson(key, entry, shown)] : []
     })
-    const entry = roll.lessons.get(this.lesson)
-    return html`
-      <section class="panel on-screen">${this.#filter(learners, keys)}</section>
-      <section class="panel">
-        <div class="beside">
-          <div>
-            <h3>${say('board.lessons')}</h3>
-            <p class="note">${say('board.scoreIs')}</p>
-            <tack-class-table
-              .label=${say('board.lessons')}
-              .file=${'tackstair-lessons'}
-              .table=${lessonsTable(counts, (key) => this.#titleOf(key), say)}
-            ></tack-class-table>
-          </div>
-          ${this.#spreads(counts)}
+    return html`<section class="panel">
+      <div class="beside">
+        <div>
+          <h3>${say('board.lessons')}</h3>
+          <p class="note">${say('board.scoreIs')}</p>
+          <tack-class-table
+            .label=${say('board.lessons')}
+            .file=${'tackstair-lessons'}
+            .table=${lessonsTable(counts, (key) => this.#titleOf(key), say)}
+          ></tack-class-table>
         </div>
-      </section>
-      <section class="panel">
-        ${
-          entry
-            ? html`<tack-step-panel
-                .heading=${this.#titleOf(this.lesson)}
-                .lesson=${this.#knownLesson(this.lesson)}
-                .steps=${countSteps(this.lesson, entry, shown)}
-              ></tack-step-panel>`
-            : html`<p>${say('board.stepsChoose')}</p>`
-        }
-      </section>
-      <section class="panel"><tack-cause-panel .causes=${countCauses(shown)}></tack-cause-panel></section>
-      <section class="panel">
-        <h3>${say('board.learners')}</h3>
-        <p class="note">${say('board.leftIs')}</p>
-        <tack-class-table
-          .label=${say('board.learners')}
-          .file=${'tackstair-learners'}
-          .table=${learnersTable(countLearners(shown, asked), (keys) => this.#sayLeft(keys), sayDay, say)}
-        ></tack-class-table>
-      </section>
-    `
+        ${this.#spreads(counts)}
+      </div>
+    </section>`
+  }
+
+  #steps(shown: readonly LearnerDigest[]) {
+    const entry = this.#board.state.roll.lessons.get(this.lesson)
+    return html`<section class="panel">
+      ${
+        entry
+          ? html`<tack-step-panel
+              .heading=${this.#titleOf(this.lesson)}
+              .lesson=${this.#knownLesson(this.lesson)}
+              .steps=${countSteps(this.lesson, entry, shown)}
+            ></tack-step-panel>`
+          : html`<p>${say('board.stepsChoose')}</p>`
+      }
+    </section>`
+  }
+
+  #causes(shown: readonly LearnerDigest[]) {
+    return html`<section class="panel"><tack-cause-panel .causes=${countCauses(shown)}></tack-cause-panel></section>`
+  }
+
+  #learners(shown: readonly LearnerDigest[], asked: readonly string[]) {
+    // Many have the same left to do.
+    const told = new Map<string, string>()
+    const sayLeft = (keys: readonly string[]) => {
+      const name = keys.join('\n')
+      const words = told.get(name) ?? this.#sayLeft(keys)
+      told.set(name, words)
+      return words
+    }
+    return html`<section class="panel">
+      <h3>${say('board.learners')}</h3>
+      <p class="note">${say('board.leftIs')}</p>
+      <tack-class-table
+        .label=${say('board.learners')}
+        .file=${'tackstair-learners'}
+        .table=${learnersTable(countLearners(shown, asked), sayLeft, dayWriter(), say)}
+      ></tack-class-table>
+    </section>`
   }
 
   #spreads(counts: ReturnType<typeof countLesson>[]) {
@@ -284,12 +318,15 @@ export class BoardView extends SessionElement {
   readonly #clear = (): void => {
     this.group = all
     this.lesson = all
+    for (const section of Object.values(this.#sections)) section.clear()
     this.#board.clear()
   }
 }
 
-function sayDay(moment: string): string {
-  return new Intl.DateTimeFormat(language().tag, { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(moment))
+/** Making one costs more than fifty days written with it. */
+function dayWriter(): (moment: string) => string {
+  const days = new Intl.DateTimeFormat(language().tag, { dateStyle: 'medium', timeStyle: 'short' })
+  return (moment) => days.format(new Date(moment))
 }
 
 customElements.define('tack-board-view', BoardView)
