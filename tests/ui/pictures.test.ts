@@ -44,6 +44,15 @@ test('two drawings stand beside each other under their words, and every name in 
     { caption: 'Tacks step down', drawing: part(300, 200) },
     { caption: '', drawing: part(300, 260) },
   ])
+  // Below each other: twice 26 px of words, 200 and 260 px, and 24 px between them.
+  const below = sideBySide(
+    [
+      { caption: 'a', drawing: part(300, 200) },
+      { caption: '', drawing: part(320, 260) },
+    ],
+    'below',
+  )
+  expect([below.width, below.height]).toEqual([320, 536])
   const svg = fileOf(drawing)
   // 24 px between them; one line of 18 px and 8 px above them.
   expect([drawing.width, drawing.height]).toEqual([624, 286])

@@ -103,6 +103,8 @@ export class SceneStage extends LitElement {
     </div>`
   }
 
+  readonly ofOthers = true
+
   get pictureName(): string {
     return this.scene.name.trim() || say('lecture.sideBySide')
   }
@@ -120,12 +122,18 @@ export class SceneStage extends LitElement {
     const name = onPaperAs[pictureOf(this.scene)]
     if (name === undefined || this.benches.length < 2) return undefined
     return async () => {
-      const [{ benchDrawing }, { sideBySide }] = await Promise.all([
+      const [{ benchDrawing }, { sideBySide, sideWide }] = await Promise.all([
         import('../pictures/bench-offers.ts'),
         import('../pictures/side-by-side.ts'),
       ])
+      // A press line needs the whole width.
+      const below = name === 'line'
       return sideBySide(
-        this.benches.map((bench, side) => ({ caption: this.#caption(side), drawing: benchDrawing(bench, name) })),
+        this.benches.map((bench, side) => ({
+          caption: this.#caption(side),
+          drawing: benchDrawing(bench, name, below ? undefined : sideWide),
+        })),
+        below ? 'below' : 'beside',
       )
     }
   }

@@ -27,8 +27,8 @@ const barHigh = 26
 const wide = 760
 const sizes = {
   section: { width: wide, height: 430 },
-  line: { width: wide, height: 210 },
   loupe: { width: 480, height: 480 },
+  line: { width: wide, height: 210 },
   pulls: { width: 480, height: 6 * barHigh },
   stair: { width: 480, height: 280 },
 } as const
@@ -54,9 +54,9 @@ export function benchOffers(session: Session): Offer[] {
   return (Object.keys(sizes) as BenchPictureName[]).map(offer)
 }
 
-/** One picture of a bench, at the moment it shows. */
-export function benchDrawing(session: Session, name: BenchPictureName): Drawing {
-  const size = sizes[name]
+/** One picture of a bench, at the moment it shows; `width` in px where it stands beside another. */
+export function benchDrawing(session: Session, name: BenchPictureName, width: number = sizes[name].width): Drawing {
+  const size = { width, height: name === 'loupe' ? width : sizes[name].height }
   switch (name) {
     case 'section':
       return drawn(sectionDrawing(forPaper(session), size), size)

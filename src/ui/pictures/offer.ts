@@ -6,6 +6,8 @@ export interface Offer {
   /** what it shows, for those who do not see it */
   description: string
   draw: () => Drawing | Promise<Drawing>
+  /** whether it shows other set-ups than the one on the bench, whose words then do not belong below it */
+  ofOthers?: boolean
 }
 
 /** An element whose picture is not SVG on the page, and which draws it for paper itself. */
@@ -15,6 +17,8 @@ export interface Printable extends Element {
   pictureName?: string
   /** its picture's label */
   summary: string
+  /** as in an offer */
+  ofOthers?: boolean
 }
 
 export function isPrintable(element: Element): element is Printable {

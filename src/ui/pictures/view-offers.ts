@@ -19,8 +19,8 @@ export function viewOffers(view: Element): Offer[] {
   const offers = [view, ...within(view.shadowRoot ?? view)].flatMap((element): Offer[] => {
     if (!element.checkVisibility()) return []
     if (isPrintable(element)) {
-      const { summary, pictureName = headingOver(element) ?? summary } = element
-      return [{ name: pictureName, description: summary, draw: () => element.printed() }]
+      const { summary, pictureName = headingOver(element) ?? summary, ofOthers = false } = element
+      return [{ name: pictureName, description: summary, ofOthers, draw: () => element.printed() }]
     }
     if (!(element instanceof SVGSVGElement) || element.getAttribute('role') !== 'img') return []
     const description = element.getAttribute('aria-label') ?? ''

@@ -122,10 +122,13 @@ export class PicturesPanel extends SessionElement {
       this.said = say('tools.pictureWidthWrong', { given: this.#field('width'), least, most })
       return
     }
-    const { name: title, description, draw } = this.#offers[this.chosen]
+    const { name: title, description, draw, ofOthers = false } = this.#offers[this.chosen]
     const name = `${`tackstair ${title.toLowerCase()}`.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/-$/, '')}.${form}`
     try {
-      const lines = [this.#field('caption'), say('tools.pictureCredit')].filter(Boolean)
+      const typed = this.#field('caption')
+      const lines = [ofOthers && typed === this.#setUpInWords() ? '' : typed, say('tools.pictureCredit')].filter(
+        Boolean,
+      )
       const svg = svgFile(await draw(), { title, description, lines }, width)
       const blob = form === 'svg' ? new Blob([svg], { type: 'image/svg+xml' }) : await pngOf(svg, width)
       if (!blob) throw new Error(say('tools.pictureTooLarge'))
