@@ -82,8 +82,26 @@ function shortName(name: string): string {
   return short === basename(import.meta.dirname) ? 'first' : short
 }
 
+/** In the single file the typeface stands in the style sheet already, and would be carried twice. */
+const nothingAhead: Plugin = {
+  name: 'nothing-ahead',
+  transformIndexHtml: {
+    order: 'pre',
+    handler: (html) => html.replace(/\s*<link rel="preload"[^>]*>/, ''),
+  },
+}
+
 const served = [typefaceLicence, offlineWorkerLicence, icon, offline]
-const inOneFile = [typefaceLicence, workersInside, workersPacked, textsPacked, wordsPacked, viteSingleFile(), oneFile]
+const inOneFile = [
+  nothingAhead,
+  typefaceLicence,
+  workersInside,
+  workersPacked,
+  textsPacked,
+  wordsPacked,
+  viteSingleFile(),
+  oneFile,
+]
 
 /** Tests that mock a module. */
 const ownModules = ['tests/reference/plain-agreement.test.ts']

@@ -6,6 +6,7 @@ import { existsSync, readFileSync, statSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 import { checkCourse, checkInCourse, readCourse } from '../lesson/check-course.ts'
 import type { FileProblem, TextOf } from '../lesson/check-course.ts'
+import type { Lesson } from '../lesson/lesson.ts'
 import { largestFile } from '../lesson/source.ts'
 import { command } from './command.ts'
 import { InputProblem } from './read-input.ts'
@@ -38,7 +39,7 @@ function wholeCourse(file: string): CheckedFile {
   const { lessons, problems } = checkCourse(basename(file), text, textIn(folder))
   return {
     file,
-    ids: lessons.map(({ id }) => id),
+    ids: lessons.map(idIn),
     problems: problems.map((problem) => ({ ...problem, file: join(folder, problem.file) })),
   }
 }
@@ -53,7 +54,7 @@ function oneLesson(file: string): CheckedFile {
   if (!course)
     throw new InputProblem(`${courseFile}: is needed for the everyday words and cannot be read; check it first`)
   const { lesson, problems } = checkInCourse(course, text, textIn(dirname(courseFile)))
-  return { file, ids: lesson ? [lesson.id] : [], problems: problems.map((problem) => ({ file, ...problem })) }
+  return { file, ids: lesson ? [idIn(lesson)] : [], problems: problems.map((problem) => ({ file, ...problem })) }
 }
 
 function unreadable(file: string, message: string): CheckedFile {
@@ -75,7 +76,12 @@ function read(file: string): string | { problem: string } {
   }
 }
 
-/** Two files given that carry the same id. */
+/** A lesson in another language has the same id, so the language is a part of it here. */
+function idIn({ id, language }: Lesson): string {
+  return language === 'en' ? id : `${id} (${language})`
+}
+
+/** Two files given that carry the same id in one language. */
 function givenTwice(checked: readonly CheckedFile[]): FileProblem[] {
   const single = checked.filter(({ file }) => basename(file) !== 'course.yaml')
   return single.flatMap(({ file, ids }, at) => {

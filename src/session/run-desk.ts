@@ -1,6 +1,7 @@
 /** The long run of a session: its length and events as asked for, the run last printed, and the sheet looked at. */
 import type { RunRow } from '../measure/run-rows.ts'
 import { checkEvents } from '../press/check-events.ts'
+import type { Problem } from '../press/problem.ts'
 import type { RunEvent } from '../press/run-events.ts'
 import type { SetUp } from '../press/setup.ts'
 import type { Session } from './session.ts'
@@ -34,7 +35,7 @@ export interface RunState {
   readonly printed: PrintedRun | null
   /** the sheet looked at */
   readonly marker: number
-  readonly problem: string | null
+  readonly problem: Problem | null
 }
 
 /** Sheets: a usual run, long enough for everything to settle. */
@@ -65,8 +66,7 @@ export class RunDesk {
     const { sheets, asked } = this.#state
     const checked = checkEvents(asked, setUp)
     if ('problems' in checked) {
-      const { path, message } = checked.problems[0]
-      this.#set({ problem: `${path}: ${message}` })
+      this.#set({ problem: checked.problems[0] })
       return
     }
     const { events } = checked

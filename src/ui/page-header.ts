@@ -24,7 +24,7 @@ export class PageHeader extends SessionElement {
       :host {
         display: flex;
         flex-wrap: wrap;
-        gap: 4px 12px;
+        gap: 4px 8px;
         align-items: center;
       }
       h1 {
@@ -47,13 +47,13 @@ export class PageHeader extends SessionElement {
       nav ul {
         display: flex;
         flex-wrap: wrap;
-        gap: 0 4px;
+        gap: 0 2px;
       }
       a {
         display: inline-flex;
         align-items: center;
         min-height: 1.75rem;
-        padding: 0 5px;
+        padding: 0 4px;
         border-bottom: 3px solid transparent;
         color: var(--accent);
         font-size: 0.9375rem;

@@ -77,3 +77,12 @@ test('a lesson is checked at its place in the course, whatever its file is calle
 test('no file at all is answered with the usage and exit code 2', { timeout: 60_000 }, () => {
   expect(check()).toMatchObject({ status: 2, errors: expect.stringMatching(/give the files/) as string })
 })
+
+test('a lesson and the same in another language may be checked together', { timeout: 60_000 }, () => {
+  const { status, lines } = check(
+    join(folder, 'film-on-paper.lesson.yaml'),
+    join(folder, 'es/film-on-paper.lesson.yaml'),
+  )
+  expect(lines).toEqual(['OK: 2 lessons, no problems'])
+  expect(status).toBe(0)
+})

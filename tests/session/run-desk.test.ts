@@ -61,7 +61,7 @@ describe('the long run of a session', () => {
     desk.ask({ asked: [{ kind: 'wash-up', sheet: 100, ink: 'an ink that is not loaded' }] })
     desk.start(setUp)
     expect(running).toHaveLength(0)
-    expect(desk.state.problem).toContain('is no loaded ink')
+    expect(desk.state.problem?.message).toContain('is no loaded ink')
   })
 
   it('calls the last run off when another is started, and keeps what was printed when it is cancelled', () => {

@@ -10,6 +10,8 @@ import { linkedText } from '../linked-text.ts'
 import '../number-field.ts'
 import { ordersStyles } from '../orders/orders-styles.ts'
 import { dressWanted } from '../dress.ts'
+import '../instruments/line-plot.ts'
+import { problemLine } from '../problem-words.ts'
 import { say, sayName, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import type { MarkEvent } from './run-chart.ts'
@@ -21,6 +23,9 @@ import { colourLines, contaminationLines, nearestRow, patchGroups, trapLines } f
 import './run-table.ts'
 
 const scales = ['early', 'even'] as const
+
+/** %: chosen so that the share of foreign ink of a usual set, 2 to 6 %, would stand within the empty chart. */
+const mostForeign = 10
 
 export class RunView extends RunElement {
   static override properties = {
@@ -91,9 +96,9 @@ export class RunView extends RunElement {
     const { printed } = desk.state
     return html`<main>
       <div class="panel">
-        <h2>${say('run.title')}</h2>
         <div class="setting">
           <div>
+            <h2>${say('run.title')}</h2>
             <p>${linkedText(say('run.intro'))}</p>
             <div class="row">${this.#control()}</div>
             <div role="status">${this.#standing()}</div>
@@ -115,9 +120,23 @@ export class RunView extends RunElement {
                 <div class="charts">${this.#charts(printed)}</div>
               </div>
               <tack-run-table class="panel" .session=${session} .printed=${printed}></tack-run-table>`
-          : nothing
+          : this.#before(desk.state.sheets)
       }
     </main>`
+  }
+
+  /** What a run will be drawn on, before there is one. */
+  #before(sheets: number) {
+    return html`<div class="panel">
+      <h3>${say('run.before')}</h3>
+      <p>${say('run.beforeHow')}</p>
+      <tack-line-plot
+        .to=${[sheets, mostForeign]}
+        .across=${say('run.sheetAxis')}
+        .upright=${say('run.contaminationAxis')}
+        .summary=${say('run.beforePicture', { sheets })}
+      ></tack-line-plot>
+    </div>`
   }
 
   /** whether the button that starts the run, or the one that calls it off, had the focus before it gave way to the other */
@@ -159,7 +178,7 @@ export class RunView extends RunElement {
 
   #standing() {
     const { printed, problem, share } = this.desk.state
-    if (problem !== null) return html`<p class="mark">${problem}</p>`
+    if (problem !== null) return html`<p class="mark">${problemLine(problem)}</p>`
     if (share !== null) return nothing
     if (!printed) return html`<p class="note">${say('run.none')}</p>`
     const { sheets, rows } = printed

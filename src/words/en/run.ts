@@ -9,6 +9,11 @@ export const run = {
   'run.running': '{percent} % of the run done',
   'run.cancel': 'Cancel',
   'run.done': '{sheets, number} sheets run; {rows, number} of them read.',
+  'run.before': 'What a run will show',
+  'run.beforeHow':
+    'Run the press, and a line for each unit is drawn here: how much of the ink in its store is foreign, sheet by sheet. The trap of two inks and the colour of the sheet follow below it.',
+  'run.beforePicture':
+    'An empty chart: foreign ink in percent over {sheets, number} sheets. Nothing is drawn before a run.',
   'run.none': 'No run yet.',
   'run.stale': 'The set-up or the events have been changed since. This is the run as it was; run the press again.',
 

@@ -3,7 +3,7 @@ import type { comfort as english } from '../en/comfort.ts'
 import type { Translated } from '../translated.ts'
 
 export const comfort: Translated<typeof english> = {
-  'comfort.button': 'A tu gusto',
+  'comfort.button': 'Ajustes',
   'comfort.head': 'Como te venga bien',
   'comfort.theme': 'Colores',
   'comfort.theme.auto': 'Los del sistema',

@@ -12,6 +12,11 @@ export const run: Translated<typeof english> = {
   'run.running': '{percent} % de la tirada hecho',
   'run.cancel': 'Cancelar',
   'run.done': '{sheets, number} pliegos tirados; {rows, number} de ellos leídos.',
+  'run.before': 'Lo que mostrará una tirada',
+  'run.beforeHow':
+    'Pon la máquina en marcha y aquí se dibuja una línea por cuerpo: cuánta tinta ajena hay en su reserva, pliego a pliego. Debajo siguen el atrapado de dos tintas y el color del pliego.',
+  'run.beforePicture':
+    'Un gráfico vacío: tinta ajena en porcentaje a lo largo de {sheets, number} pliegos. No se dibuja nada antes de una tirada.',
   'run.none': 'Ninguna tirada todavía.',
   'run.stale':
     'La configuración o los sucesos han cambiado desde entonces. Esta es la tirada de antes; hazla otra vez.',
