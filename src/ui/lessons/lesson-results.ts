@@ -62,6 +62,7 @@ export class LessonResults extends LitElement {
       }
       ul {
         padding-inline-start: 20px;
+        list-style: disc;
       }
       .scroll {
         overflow-x: auto;
