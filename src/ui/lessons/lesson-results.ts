@@ -110,13 +110,15 @@ export class LessonResults extends LitElement {
     const { lesson, progress, next } = this
     const date = today()
     const words = wordsOf(lesson, progress)
+    const cheered = cheer(lesson, progress)
     return html`
       <h2 tabindex="-1">${say('lessons.results', { title: lesson.title })}</h2>
       <p class="on-paper">
         ${this._name === '' ? nothing : html`${say('lessons.namedResult', { name: this._name })}<br />`}
         ${say('lessons.dateResult', { date })}
       </p>
-      <p>${resultHead(lesson, progress)} ${cheer(lesson, progress)}</p>
+      <p>${resultHead(lesson, progress)}</p>
+      ${cheered === undefined ? nothing : html`<p>${cheered}</p>`}
       <h3>${aimsHead(lesson, progress)}</h3>
       <ul lang=${lesson.language}>
         ${lesson.objectives.map((objective) => html`<li>${plainLine(objective)}</li>`)}
