@@ -4,8 +4,12 @@ import { DraftShelf } from '../session/draft-shelf.ts'
 
 const idKey = 'tackstair tab'
 
-/** ms to wait for an id: a page that is being reloaded lets go of it only a moment later. */
+/**
+ * ms to wait for an id. A page that is being reloaded lets go of it only a moment later, on a busy machine after seconds;
+ * no other tab can have it then. A tab copied with its id is not reloaded, and need not wait long for what it cannot get.
+ */
 const patience = 500
+const patienceOnReload = 5000
 
 export function draftPorts(): DraftPorts {
   const local = given(() => window.localStorage)
@@ -40,6 +44,11 @@ export function newId(): string {
   return Array.from(crypto.getRandomValues(new Uint8Array(9)), (byte) => byte.toString(36).padStart(2, '0')).join('')
 }
 
+function isReload(): boolean {
+  const visit = performance.getEntriesByType('navigation').at(0) as PerformanceNavigationTiming | undefined
+  return visit?.type === 'reload'
+}
+
 /** Pages without a secure origin have no locks; then every id counts as free. */
 function locks(): LockManager | undefined {
   return (navigator as Partial<Navigator>).locks
@@ -57,7 +66,7 @@ async function hold(id: string): Promise<boolean> {
       resolve(true)
       return new Promise<never>(() => undefined)
     }
-    const options = { signal: AbortSignal.timeout(patience) }
+    const options = { signal: AbortSignal.timeout(isReload() ? patienceOnReload : patience) }
     // Refused in a page without an origin of its own; there no other tab shares the storage either.
     manager.request(nameOf(id), options, untilGone).catch((error: unknown) => {
       resolve(error instanceof DOMException && error.name === 'SecurityError')

@@ -22,15 +22,25 @@ function storage(): Storage {
 /** Locks of one browser, as far as they are used here. */
 class Locks {
   readonly held = new Set<string>()
-  request(name: string, { signal }: { signal: AbortSignal }, held: () => Promise<never>): Promise<never> {
-    if (!this.held.has(name)) {
-      this.held.add(name)
-      return held()
+  readonly #waiting: { name: string; take: () => void }[] = []
+
+  async request(name: string, { signal }: { signal?: AbortSignal }, held: () => Promise<unknown>): Promise<void> {
+    if (this.held.has(name)) {
+      await new Promise<void>((take, refuse) => {
+        const waits = { name, take }
+        this.#waiting.push(waits)
+        signal?.addEventListener('abort', () => {
+          this.#waiting.splice(this.#waiting.indexOf(waits), 1)
+          refuse(signal.reason as DOMException)
+        })
+      })
     }
-    return new Promise((_, reject) => {
-      signal.addEventListener('abort', () => reject(signal.reason as DOMException))
-    })
+    this.held.add(name)
+    await held()
+    this.held.delete(name)
+    this.#waiting.find((each) => each.name === name)?.take()
   }
+
   query() {
     return Promise.resolve({ held: [...this.held].map((name) => ({ name })) })
   }
@@ -61,6 +71,17 @@ test('a tab holds its id, remembers it over a reload, and another tab cannot hav
   expect(await ports.hold(id)).toBe(false)
   ports.rememberId(id)
   expect(draftPorts().lastId).toBe(id)
+})
+
+test('a page that is reloaded gets its id back though the page before it lets go late', async () => {
+  const locks = new Locks()
+  browser(storage, locks)
+  vi.stubGlobal('performance', { getEntriesByType: () => [{ type: 'reload' }] })
+  let letGo: () => void = () => undefined
+  const before = new Promise<void>((resolve) => (letGo = resolve))
+  void locks.request('tackstair tab x', {}, () => before)
+  setTimeout(letGo, 900)
+  expect(await draftPorts().hold('x')).toBe(true)
 })
 
 test('a browser that blocks its storage has no shelf, and nothing is thrown', () => {
