@@ -42,7 +42,7 @@ export class FilmTable extends SessionElement {
                 <th scope="row">${say(plane.label, { name: names[plane.unit], letter: letters[plane.unit] })}</th>
                 <td>${shown(plane.thickness)}</td>
                 <td>${plane.pull === null ? say('bench.cannotBreak') : sayNumber(plane.pull, 1)}</td>
-                <td>${sayPercent(plane.broke)}</td>
+                <td>${sayPercent(plane.broke, 0.1)}</td>
                 <td>${after(plane.unit)}</td>
               </tr>`,
           )}
@@ -50,7 +50,7 @@ export class FilmTable extends SessionElement {
             <th scope="row">${say('bench.paperBears')}</th>
             <td></td>
             <td>${sayNumber(account.strength, 1)}</td>
-            <td>${sayPercent(account.torn)}</td>
+            <td>${sayPercent(account.torn, 0.1)}</td>
             <td></td>
           </tr>
         </tbody>

@@ -132,7 +132,7 @@ export class PullBars extends SessionElement {
                   <span>${pull === null ? say('bench.cannotBreak') : sayNumber(pull, 1)}</span>
                 </div>
               </td>
-              <td>${pull === null ? '' : sayPercent(broke)}</td>
+              <td>${pull === null ? '' : sayPercent(broke, 0.1)}</td>
             </tr>`,
         )}
       </tbody>

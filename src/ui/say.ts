@@ -62,10 +62,13 @@ export function readTyped(typed: string): number | null {
   return readNumber(typed, decimalSign(language().tag))
 }
 
-/** A share of 1 as whole percent, more exactly where it is small: "86 %", "0.04 %". */
-export function sayPercent(share: number): string {
+/**
+ * A share of 1 as whole percent, more exactly where it is small: "86 %", "0.04 %"; below `finest` percent only as that.
+ * Shares that stand side by side and make up one whole need no more than 0.1.
+ */
+export function sayPercent(share: number, finest: 0.1 | 0.001 = 0.001): string {
   const percent = 100 * share
   const decimals = percent >= 9.95 || percent === 0 ? 0 : percent >= 0.095 ? 1 : 3
-  if (percent > 0 && percent < 0.0005) return say('bench.lessThan', { value: sayNumber(0.001, 3) })
+  if (percent > 0 && percent < 0.95 * finest) return say('bench.lessThan', { value: sayNumber(finest, 0, 3) })
   return say('bench.percent', { value: sayNumber(percent, decimals) })
 }

@@ -98,7 +98,7 @@ export class TermLink extends LitElement {
     ]
   }
 
-  /** Puts the explanation below its word, or above where there is no room below. */
+  /** Puts the explanation below its word, or above: where there is no room below, and at the head of what it belongs to. */
   #place(event: ToggleEvent): void {
     if (event.newState !== 'open') return
     const meaning = event.currentTarget as HTMLElement
@@ -106,7 +106,9 @@ export class TermLink extends LitElement {
     const box = meaning.getBoundingClientRect()
     const left = Math.max(8, Math.min(word.left, window.innerWidth - box.width - 8))
     const below = word.bottom + 4
-    const top = below + box.height <= window.innerHeight ? below : Math.max(8, word.top - box.height - 4)
+    const above = word.top - box.height - 4
+    const coversTable = this.closest('thead') !== null && above >= 8
+    const top = below + box.height <= window.innerHeight && !coversTable ? below : Math.max(8, above)
     meaning.style.left = `${left}px`
     meaning.style.top = `${top}px`
   }

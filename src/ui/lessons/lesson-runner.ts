@@ -8,6 +8,7 @@ import type { Glossary } from '../../lesson/language.ts'
 import { glossaryFor } from '../../lesson/language.ts'
 import { mayGoOn, recordOf } from '../../lesson/progress.ts'
 import type { Answer, Step } from '../../lesson/step.ts'
+import { prefersStill } from '../motion.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
@@ -63,10 +64,20 @@ export class LessonRunner extends SessionElement {
         padding-inline-start: 20px;
         list-style: decimal;
       }
+      /* The way on stays in view, however long the step and what is said of it. */
+      .foot {
+        position: sticky;
+        bottom: 0;
+        z-index: 1;
+        padding: 10px 0;
+        border-top: 1px solid var(--line);
+        background: var(--panel);
+      }
       .moves {
         justify-content: space-between;
-        padding-top: 12px;
-        border-top: 1px solid var(--line);
+      }
+      .told {
+        scroll-margin: 12px 0 6.5rem;
       }
       .note {
         font-size: 0.9375rem;
@@ -173,7 +184,8 @@ export class LessonRunner extends SessionElement {
 
   /** What is said comes into view; where nothing is left to hand in, the focus goes on to what is next. */
   async #show(): Promise<void> {
-    this.renderRoot.querySelector('.told')?.scrollIntoView({ block: 'nearest' })
+    const behavior = prefersStill() ? 'instant' : 'smooth'
+    this.renderRoot.querySelector('.told')?.scrollIntoView({ block: 'nearest', behavior })
     await this.renderRoot.querySelector<LitElement>('tack-answer-form')?.updateComplete
     if (recordOf(this.play.progress, this.play.step.id).done)
       this.renderRoot.querySelector<HTMLElement>('.moves .main:enabled')?.focus({ preventScroll: true })
@@ -286,21 +298,23 @@ export class LessonRunner extends SessionElement {
     const may = mayGoOn(lesson, progress)
     const last = index === lesson.steps.length - 1
     const asked = step.kind === 'do' || step.kind === 'expect'
-    return html`<div class="row moves">
-        <button type="button" ?disabled=${index === 0} @click=${() => this.#do(() => this.play.goBack())}>
-          ${say('lessons.back')}
-        </button>
-        <button
-          type="button"
-          class="main"
-          ?disabled=${!may}
-          aria-describedby=${may ? nothing : 'when'}
-          @click=${() => this.#next(last)}
-        >
-          ${say(last ? 'lessons.toResults' : 'lessons.next')}
-        </button>
+    return html`<div class="foot">
+        <div class="row moves">
+          <button type="button" ?disabled=${index === 0} @click=${() => this.#do(() => this.play.goBack())}>
+            ${say('lessons.back')}
+          </button>
+          <button
+            type="button"
+            class="main"
+            ?disabled=${!may}
+            aria-describedby=${may ? nothing : 'when'}
+            @click=${() => this.#next(last)}
+          >
+            ${say(last ? 'lessons.toResults' : 'lessons.next')}
+          </button>
+        </div>
+        ${may ? nothing : html`<p id="when" class="note">${say(last ? 'lessons.resultsWhenDone' : 'lessons.nextWhenDone')}</p>`}
       </div>
-      ${may ? nothing : html`<p id="when" class="note">${say(last ? 'lessons.resultsWhenDone' : 'lessons.nextWhenDone')}</p>`}
       ${
         asked
           ? html`<div class="row">

@@ -32,9 +32,11 @@ export const lessonsViewStyles = css`
     display: grid;
     gap: 8px;
     align-content: start;
-    padding: 10px 16px 16px;
+    padding: 10px 16px 0;
     border-radius: var(--corner);
     background: var(--panel);
+    /* What has the focus is not covered by the foot of the step. */
+    scroll-padding-bottom: 6.5rem;
   }
   .top {
     justify-content: space-between;
