@@ -84,6 +84,10 @@ export class PullBars extends SessionElement {
           font-size: 0.9375rem;
         }
       }
+      /* Shown where it has room: beside a lesson. */
+      tfoot {
+        display: var(--pull-scale, none);
+      }
       .scale td {
         padding: 0;
         color: var(--soft);

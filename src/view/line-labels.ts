@@ -15,7 +15,7 @@ export function lineLabels(
 ): Shape[] {
   return [
     ...parts.flatMap(({ impression }, unit) => unitName(picture, unit, impression, layout, size)),
-    ...partNames(picture, parts[picture.unit], layout, size),
+    ...partNames(picture, parts, layout, size),
     ...dampeningName(picture, parts[picture.unit].dampening, layout),
     ...interval(picture, parts[0].impression.y, layout),
   ]
@@ -55,38 +55,42 @@ function unitName(
   ]
 }
 
-/** Names beside the current unit's parts; none of them where one would not fit before the next unit. */
-function partNames(
-  { words, theme, unit, accounts }: BenchPicture,
-  parts: UnitParts,
+/** Names beside the current unit's parts, or those of the last one, behind which there is more room; none where that is short too. */
+function partNames(picture: BenchPicture, parts: readonly UnitParts[], layout: LineLayout, size: Size): Shape[] {
+  const here = namesAt(picture, parts, picture.unit, layout, size)
+  return here.length > 0 ? here : namesAt(picture, parts, parts.length - 1, layout, size)
+}
+
+function namesAt(
+  { words, theme }: BenchPicture,
+  all: readonly UnitParts[],
+  unit: number,
   layout: LineLayout,
   size: Size,
 ): Shape[] {
-  const { radius, spacing, first, letters } = layout
+  const { radius, spacing, first, letters, beside } = layout
+  const parts = all[unit]
   const small = letters - 1
   const x = first + unit * spacing + radius + 10
-  const last = unit === accounts.length - 1
+  const last = unit === all.length - 1
   const end = last ? size.width : first + (unit + 1) * spacing - unitReach * radius
   const impressionEnd = last ? size.width : first + (unit + 1) * spacing - radius
-  const all: (readonly [string, Cylinder, number])[] = [
-    [words.inkRoller, parts.inkRoller, end],
-    [words.plate, parts.plate, end],
-    [words.blanket, parts.blanket, end],
-    ...(layout.beside ? [] : [[words.impression, parts.impression, impressionEnd] as const]),
-  ]
-  const named = all.filter(([text]) => text !== '')
+  // Beside its middle stands the unit's own name in some layouts.
+  const belowName = beside ? 1.6 * letters : 0
+  const named = (
+    [
+      [words.inkRoller, parts.inkRoller, end, 0],
+      [words.plate, parts.plate, end, 0],
+      [words.blanket, parts.blanket, end, 0],
+      [words.impression, parts.impression, impressionEnd, belowName],
+    ] as const
+  ).filter(([text, part, , lower]) => text !== '' && part.y + lower + small <= size.height)
   if (radius < 13 || named.some(([text, , limit]) => x + textWidth(text, small) + 4 > limit)) return []
-  return named.flatMap(([text, part]): Shape[] => {
-    const label: Lettering = {
-      kind: 'lettering',
-      text,
-      x,
-      y: part.y,
-      size: small,
-      colour: theme.graphite,
-      anchor: [0, 0.5],
-    }
-    return [stroke([part.x + part.radius + 5, part.y, x - 3, part.y], theme.graphite, 1, 0.5), label]
+  return named.flatMap(([text, part, , lower]): Shape[] => {
+    const y = part.y + lower
+    const edge = part.x + Math.sqrt(Math.max(0, part.radius ** 2 - lower ** 2))
+    const label: Lettering = { kind: 'lettering', text, x, y, size: small, colour: theme.graphite, anchor: [0, 0.5] }
+    return [stroke([edge + 5, y, x - 3, y], theme.graphite, 1, 0.5), label]
   })
 }
 

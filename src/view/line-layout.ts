@@ -27,6 +27,9 @@ export const unitReach = 3.7
 /** In radii: units further apart than this would look like separate machines. */
 const widest = 11
 
+/** In spacings: where the leading edge of a sheet is that has left the last nip (sheet-travel.ts, sheet-shapes.ts). */
+const behindLast = 0.89
+
 /** px of the longest of the units' names, its dot of ink included. */
 export function nameWidth(names: readonly string[], letters: number): number {
   return Math.max(...names.map((name) => textWidth(name, letters))) + letters
@@ -47,13 +50,20 @@ export function lineLayout(
 
 /** The layout within `width` and `height`; `beside` px are kept free for a name to the right of each unit. */
 function fitted(width: number, height: number, units: number, letters: number, beside: number): LineLayout {
-  const radius = Math.max(6, Math.min((height - 8) / (above + below), width / units / across))
+  const narrowest = across * (units - 1 + behindLast) + unitReach
+  const radius = Math.max(6, Math.min((height - 8) / (above + below), width / narrowest))
   const ends = (unitReach + 1.1) * radius + beside
-  const spacing = Math.min(width / units, widest * radius, (width - ends) / (units - 1))
+  const spacing = Math.min(
+    width / units,
+    widest * radius,
+    (width - ends) / (units - 1),
+    (width - unitReach * radius) / (units - 1 + behindLast),
+  )
+  const right = Math.max(1.1 * radius + beside, behindLast * spacing)
   return {
     radius,
     spacing,
-    first: (width - spacing * (units - 1) - ends) / 2 + unitReach * radius,
+    first: (width - spacing * (units - 1) - unitReach * radius - right) / 2 + unitReach * radius,
     track: Math.max(above * radius + 4, (height + (above - below) * radius) / 2),
     filmOnSheet: Math.max(1.2, 0.13 * radius),
     filmOnRoller: Math.max(0.6, 0.055 * radius),

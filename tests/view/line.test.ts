@@ -99,3 +99,29 @@ test('the same picture always looks the same, and the current unit is marked', (
   expect(marks(0)).toMatchObject([{ x: layout.first }])
   expect(marks(3)).toMatchObject([{ x: layout.first + 3 * layout.spacing }])
 })
+
+test('a sheet that has left the last unit is still in the picture, at any width', () => {
+  for (const units of [2, 4, 8]) {
+    const many = pictureOf(setUpOf(Array.from({ length: units }, (_, i) => 16 - i)))
+    for (const width of [390, 518, 1086]) {
+      const fitted = lineLayout({ width, height: 256 }, many.words.units, false)
+      const { to } = sheetExtent('sheet-fed', spotPlace(units - 1, 1), fitted, width)
+      expect(to).toBeLessThanOrEqual(width + 1e-9)
+    }
+  }
+})
+
+test('parts are named beside the unit looked at, or beside the last one where there is no room, the lower cylinder with them', () => {
+  const two = pictureOf(setUpOf([16, 14]), { unit: 0 })
+  const named = (width: number, height: number) =>
+    lineDrawing(two, { width, height }).flatMap((shape) =>
+      shape.kind === 'lettering' && ['plate', 'impression'].includes(shape.text)
+        ? [[shape.text, shape.x] as const]
+        : [],
+    )
+  const wide = lineLayout({ width: 1086, height: 190 }, two.words.units, false)
+  for (const [, x] of named(1086, 190)) expect(x).toBeLessThan(wide.first + wide.spacing)
+  const narrow = lineLayout({ width: 518, height: 288 }, two.words.units, false)
+  expect(named(518, 288).map(([text]) => text)).toEqual(['plate', 'impression'])
+  for (const [, x] of named(518, 288)) expect(x).toBeGreaterThan(narrow.first + narrow.spacing)
+})

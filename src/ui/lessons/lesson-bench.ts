@@ -84,6 +84,7 @@ export class LessonBench extends SessionElement {
         height: 20rem;
       }
       tack-telling {
+        --pull-scale: table-footer-group;
         grid-template-columns: minmax(0, 1fr);
       }
       @container (min-width: 51.25rem) {
