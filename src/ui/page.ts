@@ -228,9 +228,14 @@ export class Page extends SessionElement {
 
   /** A set-up that the address gives goes before a draft; a view that it names alone goes before the draft's view. */
   async #takeUpDraft(): Promise<void> {
-    const takeUp = leavesSetUp(location.hash)
+    const asked = location.hash
+    const takeUp = leavesSetUp(asked)
     await beginDraft(this.session, takeUp)
-    if (takeUp) this.#follow()
+    if (takeUp) {
+      const followed = followAddress(this.session, location.hash)
+      // What was opened while the draft was sought stays as it is.
+      this.#take(location.hash === asked ? followed : { ...followed, task: false })
+    }
     const { view } = this.session.look
     if (location.hash.length <= 1 && view !== 'bench') history.replaceState(null, '', addressOf(view))
     if (draftOf(this.session).aside) await this.#tellAside()

@@ -279,8 +279,8 @@ test('pictures of every view come as SVG, and as PNG of the size and density ask
   await openBench(page)
   expect(await saveAll(page)).toEqual([
     'Section at the nip',
-    'Press line',
     'Loupe',
+    'Press line',
     'Pulls at the nip',
     'Stair of tacks',
   ])
