@@ -173,16 +173,15 @@ test('cmi5: a visit whose store goes down in mid-lesson, closed without it, is t
   const answers = () => site.store.statements.filter(({ verb }) => verb.id.endsWith('/answered'))
   await expect.poll(() => answers().length).toBe(3)
   await goOn(page)
+  const first = await savedLearner(page)
   await page.goto('about:blank')
   await expect.poll(() => site.store.verbs(2).at(-1)).toBe('terminated')
   expect(site.store.verbs(2)[0]).toBe('initialized')
   expect(answers().map(({ result }) => result?.['response'])).toEqual([expect.any(String), '3', '58'])
   expect(site.store.problems).toEqual([])
 
-  const download = page.waitForEvent('download')
   await page.goto(site.launch({ masteryScore: 0.8, returnURL: `${site.address}/ended` }))
-  await page.getByRole('button', { name: 'Download results' }).click()
-  expect((await download).suggestedFilename()).toMatch(/\.result\.json$/)
+  expect(await savedLearner(page)).toEqual(first)
   await page.getByRole('button', { name: 'End this visit' }).click()
   await page.waitForURL('**/ended')
   await expect.poll(() => site.store.verbs(3)).toEqual(['initialized', 'terminated'])
@@ -237,4 +236,13 @@ function onlyKept(cmi: Record<string, unknown>): Record<string, unknown> {
   return core
     ? { suspend_data, core: { lesson_location: core.lesson_location, entry: 'resume' } }
     : { suspend_data, location, entry: 'resume' }
+}
+
+/** Whose results a file says it holds. */
+async function savedLearner(page: Page): Promise<unknown> {
+  const download = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Download results' }).click()
+  const file = await download
+  expect(file.suggestedFilename()).toMatch(/\.result\.json$/)
+  return (JSON.parse(readFileSync(await file.path(), 'utf8')) as { learner: unknown }).learner
 }

@@ -323,9 +323,12 @@ export class BoardView extends SessionElement {
   }
 }
 
-/** Making one costs more than fifty days written with it. */
+/**
+ * Moments as ISO 8601 has them, which sort as they follow each other and which every table program knows; Swedish writes
+ * them so. Making one costs more than fifty days written with it.
+ */
 function dayWriter(): (moment: string) => string {
-  const days = new Intl.DateTimeFormat(language().tag, { dateStyle: 'medium', timeStyle: 'short' })
+  const days = new Intl.DateTimeFormat('sv-SE', { dateStyle: 'short', timeStyle: 'short' })
   return (moment) => days.format(new Date(moment))
 }
 

@@ -10,6 +10,7 @@ import { readLaunch } from '../../report/learning-system/launch.ts'
 import { Scorm } from '../../report/learning-system/scorm.ts'
 import { scorm12 } from '../../report/learning-system/scorm-12.ts'
 import { scorm2004 } from '../../report/learning-system/scorm-2004.ts'
+import { shortOf } from '../../report/learning-system/shelf-storage.ts'
 import type { LearningSystem } from '../../report/learning-system/system.ts'
 import { Visit } from '../../report/learning-system/visit.ts'
 import { Learning } from '../../session/learning.ts'
@@ -120,7 +121,10 @@ function follow(visit: Visit, storage: VisitStorage, lessons: readonly string[])
 
 function nameLearner({ opened }: Visit, storage: VisitStorage): void {
   const learning = new Learning(storage)
-  if (opened && opened.learner !== '' && learning.name === '') learning.name = opened.learner
+  if (!opened) return
+  if (opened.learner !== '' && learning.name === '') learning.name = opened.learner
+  // Files saved at several visits are those of one learner. The system's own id stays with the system.
+  if (opened.who !== '') learning.learnerId(() => shortOf(opened.who))
 }
 
 function later(call: () => void, ms: number): () => void {
