@@ -12,7 +12,7 @@ import type { DrillSaid } from '../../src/drill/said.ts'
 import { causeSaid, evidenceSaid } from '../../src/drill/said.ts'
 import { say } from '../../src/ui/say.ts'
 import { Site } from '../browser/site.ts'
-import { named, press } from './named.ts'
+import { named, press, tick } from './named.ts'
 
 let browser: Browser
 let site: Site
@@ -86,9 +86,9 @@ test('the first look, the bench, the strip, a lesson, a drill and a link, withou
   for (const piece of enoughEvidence(drill)) {
     const name = words(evidenceSaid(drill, piece))
     if (evidenceKey(piece) !== 'eye') await press(page, name)
-    await press(page, name, 'label')
+    await tick(page, name)
   }
-  await press(page, words(causeSaid(drill, drill.faults[0])), 'label')
+  await tick(page, words(causeSaid(drill, drill.faults[0])))
   await press(page, say('room.name'))
   await named(page, 'p', say('drill.verdict.proven'))
 
