@@ -139,6 +139,7 @@ export default defineConfig(({ mode }) => ({
       { extends: true, test: { name: 'own', include: ownModules } },
     ],
     environment: 'node',
+    setupFiles: ['tests/tools/one-seed.ts'],
     pool: 'threads',
     maxWorkers: 2,
     allowOnly: false,

@@ -22,7 +22,9 @@ const tolerance = 0.5 / 255
 export function screenColour(lab: Lab): ScreenColour {
   const wanted = codedLight(xyzOfLab(lab))
   const outsideScreen = isOutsideScreen(wanted)
-  const [red, green, blue] = insideScreen(wanted).map((light) => Math.round(Math.min(1, Math.max(0, light)) * 255))
+  // What is out by rounding alone is not mapped, which would shift its other parts by a step.
+  const light = outsideScreen ? insideScreen(wanted) : wanted
+  const [red, green, blue] = light.map((part) => Math.round(Math.min(1, Math.max(0, part)) * 255))
   const shown: ScreenLight = [red / 255, green / 255, blue / 255]
   return {
     hex: formatHex({ mode: 'rgb', r: shown[0], g: shown[1], b: shown[2] }),
