@@ -1,16 +1,7 @@
 import { expect, test } from 'vitest'
-import type { DrillEntry, RecordStorage } from '../../src/session/drill-record.ts'
+import type { RecordStorage } from '../../src/session/drill-record.ts'
 import { attemptsIn, readRecord, writeRecord } from '../../src/session/drill-record.ts'
-
-const entry: DrillEntry = {
-  drill: 'easy-3',
-  job: 'seed leaflet',
-  kind: 'speed too high',
-  first: 'found',
-  tries: 2,
-  taken: 4,
-  cured: true,
-}
+import { drillEntry as entry } from './a-drill-entry.ts'
 
 function memory(): RecordStorage {
   const kept = new Map<string, string>()

@@ -1,16 +1,8 @@
 import { expect, test } from 'vitest'
 import { dropWorkSetAside, setUnreadableAside, workSetAside } from '../../src/session/set-aside.ts'
+import { drillEntry as drill } from './a-drill-entry.ts'
 import { FakeBrowser } from './fake-browser.ts'
 
-const drill = {
-  drill: 'easy-3',
-  job: 'seed leaflet',
-  kind: 'speed too high',
-  first: 'found',
-  tries: 2,
-  taken: 4,
-  cured: true,
-}
 const lesson = JSON.stringify({ progress: { lesson: 'tack' }, setUp: null, patch: [] })
 
 function storageWith(entries: Readonly<Record<string, string>>) {

@@ -1,30 +1,10 @@
-/** The draft in a few sentences, and a way out for one that could not be read. */
-import type { PropertyDeclarations } from 'lit'
-import { LitElement, html, nothing } from 'lit'
+/** The draft in a few sentences, and a way out for what could not be read. */
+import { html, nothing } from 'lit'
 import { say } from '../say.ts'
-import { sharedStyles } from '../shared-styles.ts'
-import type { PageDraft } from './page-draft.ts'
+import { DraftElement } from './draft-element.ts'
 import './set-aside.ts'
-import { toolStyles } from './tool-styles.ts'
 
-export class DraftPanel extends LitElement {
-  static override properties: PropertyDeclarations = { draft: { attribute: false } }
-  static override styles = [sharedStyles, toolStyles]
-
-  declare draft: PageDraft
-
-  #end: (() => void) | undefined
-
-  override connectedCallback(): void {
-    super.connectedCallback()
-    this.#end = this.draft.subscribe(() => this.requestUpdate())
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback()
-    this.#end?.()
-  }
-
+export class DraftPanel extends DraftElement {
   override render() {
     const { news, aside } = this.draft
     return html`

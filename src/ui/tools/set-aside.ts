@@ -1,30 +1,10 @@
 /** What this browser had kept and can no longer be read: what it was, and a way to have its text or to be rid of it. */
-import type { PropertyDeclarations } from 'lit'
-import { LitElement, html, nothing } from 'lit'
+import { html, nothing } from 'lit'
 import { say } from '../say.ts'
-import { sharedStyles } from '../shared-styles.ts'
 import { saveText } from '../strip/save-text.ts'
-import type { PageDraft } from './page-draft.ts'
-import { toolStyles } from './tool-styles.ts'
+import { DraftElement } from './draft-element.ts'
 
-export class SetAside extends LitElement {
-  static override properties: PropertyDeclarations = { draft: { attribute: false } }
-  static override styles = [sharedStyles, toolStyles]
-
-  declare draft: PageDraft
-
-  #end: (() => void) | undefined
-
-  override connectedCallback(): void {
-    super.connectedCallback()
-    this.#end = this.draft.subscribe(() => this.requestUpdate())
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback()
-    this.#end?.()
-  }
-
+export class SetAside extends DraftElement {
   override render() {
     const { aside } = this.draft
     if (!aside) return nothing
