@@ -14,6 +14,8 @@ export function handle(page: Page, ink: string): Locator {
 
 /** The inks' names as the ladder has them, first unit to last. */
 export async function order(page: Page): Promise<string[]> {
+  // A bench that is just being opened has none yet.
+  await handle(page, '.+').first().waitFor()
   const handles = await page.getByRole('button', { name: /^Unit \d: / }).all()
   const names = await Promise.all(handles.map((each) => each.getAttribute('aria-label')))
   return names.map((name) => /^Unit \d: (.+), tack/.exec(name ?? '')?.[1] ?? '')
