@@ -13,14 +13,14 @@ test('a colour is worked out once for each ink, colour and paper', () => {
 })
 
 test('a hundred are kept, and the oldest goes first', () => {
-  const first = knownColour({ name: 'first' }, coated)
+  const first = knownColour({ name: 'kept first' }, coated)
   const draw = (from: number, to: number) => {
-    for (let at = from; at <= to; at++) knownColour({ name: `ink ${at}` }, coated)
+    for (let at = from; at <= to; at++) knownColour({ name: `kept ${at}` }, coated)
   }
   draw(1, 99)
-  expect(knownColour({ name: 'first' }, coated)).toBe(first)
+  expect(knownColour({ name: 'kept first' }, coated)).toBe(first)
   draw(100, 100)
-  const anew = knownColour({ name: 'first' }, coated)
+  const anew = knownColour({ name: 'kept first' }, coated)
   expect(anew).not.toBe(first)
   expect(anew).toEqual(first)
 })
