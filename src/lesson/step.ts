@@ -10,6 +10,10 @@ const stepKinds = ['say', 'predict', 'do', 'expect'] as const
 
 const unit = wholeNumber('unit', 1, inkCount.most)
 
+/** The pictures of the bench, of which a lesson shows one at a time. */
+export const pictures = ['section', 'loupe', 'press line'] as const
+export type Picture = (typeof pictures)[number]
+
 const everyStep = {
   id,
   text,
@@ -21,6 +25,8 @@ const everyStep = {
   sheetAfter: v.exactOptional(unit),
   /** in its place: unit, counted from 1, in whose nip the sheet is, while the films part */
   sheetIn: v.exactOptional(unit),
+  /** the picture that the bench turns to as the step opens; the learner may turn to another */
+  picture: v.exactOptional(oneOf('picture', pictures)),
   /** what the text says of the bench, to be proved true once the step is done */
   claims: v.exactOptional(listOf(benchSchema, 'claims', 1, 12)),
   cautions: v.exactOptional(listOf(oneOf('caution', cautionIds), 'cautions', 1, cautionIds.length)),

@@ -1,6 +1,8 @@
 /** The bench as it stands beside a lesson: only what the lesson shows, one picture at a time where room is short. */
+import type { PropertyValues } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { Control } from '../../lesson/control.ts'
+import type { Picture, Step } from '../../lesson/step.ts'
 import type { ChooseEvent } from '../choice.ts'
 import '../choice.ts'
 import { runClock } from '../clock.ts'
@@ -16,15 +18,16 @@ import { say } from '../say.ts'
 import '../section-panel.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import '../strip/densitometer.ts'
 import '../telling.ts'
 import '../transport.ts'
 
-/** Each picture with the word of the glossary that has to be known for it. */
+/** Each picture with its name, and the word of the glossary that has to be known for it. */
 const pictures = [
-  { value: 'section', term: 'nip' },
-  { value: 'loupe', term: 'loupe' },
-  { value: 'line', term: 'unit' },
-] as const
+  { value: 'section', name: 'bench.section', term: 'nip' },
+  { value: 'loupe', name: 'bench.loupe', term: 'loupe' },
+  { value: 'press line', name: 'bench.line', term: 'unit' },
+] as const satisfies readonly { value: Picture; name: string; term: string }[]
 
 const ofPaper: readonly Control[] = ['paper', 'surface strength', 'absorbency']
 const ofPress: readonly Control[] = ['kind', 'speed', 'interval', 'temperature', 'dampening', 'waterless']
@@ -32,6 +35,8 @@ const ofPress: readonly Control[] = ['kind', 'speed', 'interval', 'temperature',
 export class LessonBench extends SessionElement {
   static override properties = {
     show: { attribute: false },
+    step: { attribute: false },
+    metered: { type: Boolean },
     veiled: { type: Boolean },
     readingsVeiled: { type: Boolean },
     _picture: { state: true },
@@ -116,16 +121,21 @@ export class LessonBench extends SessionElement {
 
   /** controls the lesson shows; all where undefined */
   declare show: readonly Control[] | undefined
+  /** the open step, as far as it says which picture to turn to */
+  declare step: Pick<Step, 'picture'> | undefined
+  /** the densitometer stands beside the bench, once it has been explained */
+  declare metered: boolean
   /** what came of the print is covered, so that a prediction is one */
   declare veiled: boolean
   /** only the readings are covered, as a prediction of them is near */
   declare readingsVeiled: boolean
-  declare _picture: string
+  declare _picture: Picture
   #stopClock: (() => void) | undefined
 
   constructor() {
     super()
     this._picture = 'section'
+    this.metered = false
     this.veiled = false
     this.readingsVeiled = false
   }
@@ -138,6 +148,10 @@ export class LessonBench extends SessionElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#stopClock?.()
+  }
+
+  override willUpdate(changed: PropertyValues): void {
+    if (changed.has('step') && this.step?.picture) this._picture = this.step.picture
   }
 
   #patch = 0
@@ -165,6 +179,7 @@ export class LessonBench extends SessionElement {
         ${this.#shows(ofPaper) && this.knows('coated-paper') ? html`<tack-paper-panel class="panel" .session=${session}></tack-paper-panel>` : nothing}
         ${this.#shows(ofPress) ? html`<tack-press-panel class="panel" .session=${session}></tack-press-panel>` : nothing}
         ${this.knows('unit') ? html`<tack-transport once class="panel" .session=${session}></tack-transport>` : nothing}
+        ${this.metered && this.knows('densitometer') ? html`<tack-densitometer brief class="panel" .session=${session}></tack-densitometer>` : nothing}
       </div>
       ${this.veiled ? html`<p class="panel veil">${say('lessons.veiled')}</p>` : this.#results()}
     </div>`
@@ -183,9 +198,9 @@ export class LessonBench extends SessionElement {
             known.length > 1
               ? html`<tack-choice
                   .legend=${say('bench.picture')}
-                  .options=${known.map(({ value }) => ({ value, label: say(`bench.${value}`) }))}
+                  .options=${known.map(({ value, name }) => ({ value, label: say(name) }))}
                   .value=${shown?.value}
-                  @choose=${(event: ChooseEvent) => (this._picture = event.value)}
+                  @choose=${(event: ChooseEvent) => (this._picture = event.value as Picture)}
                 ></tack-choice>`
               : nothing
           }
@@ -207,10 +222,10 @@ export class LessonBench extends SessionElement {
     return html`<tack-readings-strip wraps class="panel" .session=${this.session}></tack-readings-strip>`
   }
 
-  #picture(shown: (typeof pictures)[number]['value']) {
+  #picture(shown: Picture) {
     const { session } = this
     if (shown === 'loupe') return html`<tack-loupe-panel untitled .session=${session}></tack-loupe-panel>`
-    if (shown === 'line') return html`<tack-line-picture .session=${session}></tack-line-picture>`
+    if (shown === 'press line') return html`<tack-line-picture .session=${session}></tack-line-picture>`
     return html`<tack-section-panel .session=${session}></tack-section-panel>`
   }
 

@@ -1,6 +1,7 @@
 /** The lessons: the course, one lesson beside the bench, its results, its printed sheet, and the author's mode. */
 import type { PropertyDeclarations, PropertyValues } from 'lit'
 import { html, nothing } from 'lit'
+import { asksDensity } from '../../lesson/asks-density.ts'
 import type { Lesson } from '../../lesson/lesson.ts'
 import type { Problem } from '../../lesson/source.ts'
 import { largestFile } from '../../lesson/source.ts'
@@ -194,6 +195,8 @@ export class LessonsView extends SessionElement {
         <tack-lesson-bench
           .session=${this.session}
           .show=${play.lesson.show}
+          .step=${play.step}
+          .metered=${asksDensity(play.lesson)}
           .veiled=${play.predicting}
           .readingsVeiled=${play.predictingSoon}
         ></tack-lesson-bench>

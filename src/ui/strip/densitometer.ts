@@ -1,10 +1,13 @@
-/** The densitometer: what it reads of the patch under its head, by status and filter, with or without the paper. */
+/**
+ * The densitometer: what it reads of the patch under its head, by status and filter, with or without the paper. `brief`,
+ * as beside a lesson, it is laid on the patch looked at, and what it reads is all it tells.
+ */
 import { css, html, nothing } from 'lit'
 import type { DensityFilter, DensityStatus } from '../../colour/data/density-weights.ts'
 import { densityFilters } from '../../colour/density.ts'
 import { trapAt } from '../../measure/patch-trap.ts'
 import { isRefused } from '../../measure/said.ts'
-import type { ColourReading } from '../../measure/strip.ts'
+import type { ColourReading, StripPatch } from '../../measure/strip.ts'
 import { readPatch } from '../../measure/strip.ts'
 import type { DeskState } from '../../session/desk.ts'
 import type { ChooseEvent } from '../choice.ts'
@@ -21,6 +24,7 @@ const statuses = ['E', 'T'] as const satisfies readonly DensityStatus[]
 const bases = ['minus paper', 'absolute'] as const satisfies readonly DeskState['base'][]
 
 export class Densitometer extends StripElement {
+  static override properties = { ...StripElement.properties, brief: { type: Boolean } }
   static override styles = [
     sharedStyles,
     tableStyles,
@@ -42,10 +46,22 @@ export class Densitometer extends StripElement {
     `,
   ]
 
+  declare brief: boolean
+
+  constructor() {
+    super()
+    this.brief = false
+  }
+
+  protected override get patch(): number {
+    const { patch } = this.session
+    return this.brief && this.strip.patches.includes(patch) ? patch : super.patch
+  }
+
   override render() {
     const { strip, patch, inkNames } = this
-    const { status, base, filter } = this.desk.state
-    const { units, colour, films, leftOut } = readPatch(strip, patch)
+    const { status, base } = this.desk.state
+    const { units, colour } = readPatch(strip, patch)
     return html`
       <h2>${linkedText(say('strip.meter'))}</h2>
       <p>${patchWords(units, inkNames)}</p>
@@ -65,23 +81,34 @@ export class Densitometer extends StripElement {
           .value=${base}
           @choose=${({ value }: ChooseEvent) => this.desk.set({ base: value as DeskState['base'] })}
         ></tack-choice>
-        <tack-choice
-          drawLegend
-          .legend=${say('strip.filter')}
-          .options=${['right', ...densityFilters].map((value) => ({
-            value,
-            label: say(`strip.filter.${value as DensityFilter | 'right'}`),
-          }))}
-          .value=${filter ?? 'right'}
-          @choose=${({ value }: ChooseEvent) =>
-            this.desk.set({ filter: value === 'right' ? null : (value as DensityFilter) })}
-        ></tack-choice>
+        ${this.brief ? nothing : this.#filters()}
       </div>
       <p class="note">
         ${linkedText(say(`strip.statusNote.${status}`))}
         ${base === 'absolute' ? linkedText(say('strip.absoluteNote')) : nothing}
       </p>
-      <h3>${say('strip.filmsHere')}</h3>
+      ${this.brief ? nothing : this.#films(readPatch(strip, patch))}
+    `
+  }
+
+  #filters() {
+    const { filter } = this.desk.state
+    return html`<tack-choice
+      drawLegend
+      .legend=${say('strip.filter')}
+      .options=${['right', ...densityFilters].map((value) => ({
+        value,
+        label: say(`strip.filter.${value as DensityFilter | 'right'}`),
+      }))}
+      .value=${filter ?? 'right'}
+      @choose=${({ value }: ChooseEvent) =>
+        this.desk.set({ filter: value === 'right' ? null : (value as DensityFilter) })}
+    ></tack-choice>`
+  }
+
+  #films({ films, leftOut }: StripPatch) {
+    const { inkNames } = this
+    return html`<h3>${say('strip.filmsHere')}</h3>
       <table>
         <thead>
           <tr>
@@ -102,19 +129,18 @@ export class Densitometer extends StripElement {
       ${leftOut.map(
         ({ unit, film }) =>
           html`<p class="note">${say('strip.leftOut', { ink: inkNames[unit], film: sayNumber(film, 2) })}</p>`,
-      )}
-    `
+      )}`
   }
 
   #densities(colour: ColourReading) {
     const { status, base } = this.desk.state
-    const filter = trapAt(this.strip, this.patch, status, this.desk.state.filter ?? undefined)?.filter
+    const trap = this.brief ? null : trapAt(this.strip, this.patch, status, this.desk.state.filter ?? undefined)
     const read = base === 'absolute' ? colour.absoluteDensities[status] : colour.densitiesMinusPaper[status]
     return html`<dl>
       ${densityFilters.map(
         (each) =>
           html`<div>
-            <dt class=${each === filter ? 'through' : ''}>${say(`strip.filter.${each}`)}</dt>
+            <dt class=${each === trap?.filter ? 'through' : ''}>${say(`strip.filter.${each}`)}</dt>
             <dd class="figure">${sayNumber(read[each], 2)}</dd>
           </div>`,
       )}
