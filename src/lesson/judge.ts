@@ -19,6 +19,8 @@ export interface Finding {
   unread?: Unread
   /** the reading of the bench that was entered in place of the one asked for */
   taken?: ReadingRef
+  /** of a diagnosis with the right cause, how much of the evidence that proves it was left out, and how much else was taken */
+  proof?: { missing: number; surplus: number }
   /** of an order given in answer, how many stand where they belong before the first that does not */
   rightFromTop?: number
 }
@@ -127,15 +129,12 @@ function judgeAnswer(question: Question, bench: Bench, answer: Answer | undefine
       if (wrong < 0) return { ...finding, met: same(sequence, question.right) }
       return { ...finding, rightFromTop: wrong }
     }
-    case 'diagnosis':
-      return {
-        ...finding,
-        met:
-          answer !== undefined &&
-          'cause' in answer &&
-          answer.cause === question.right &&
-          same([...answer.because].sort(), [...question.because].sort()),
-      }
+    case 'diagnosis': {
+      if (!answer || !('cause' in answer) || answer.cause !== question.right) return finding
+      const missing = question.because.filter((id) => !answer.because.includes(id)).length
+      const surplus = answer.because.filter((id) => !question.because.includes(id)).length
+      return { ...finding, met: missing + surplus === 0, proof: { missing, surplus } }
+    }
     case 'number': {
       const value = read(bench, question.reading)
       const { unit } = readings[question.reading.what]

@@ -15,7 +15,7 @@ const smallMargin = 0.02
 
 /** Tells an expectation that is not met. A question never gives its answer away. */
 export function sayFinding(finding: Finding, { setUp, patch }: Bench): Said {
-  const { expectation, value, unit = '', unread, taken, rightFromTop } = finding
+  const { expectation, value, unit = '', unread, taken, rightFromTop, proof } = finding
   const { inks, paper, press, reading } = setUp
   if (unread) return said(unread.message, { ...unread.values })
   switch (expectation.is) {
@@ -55,17 +55,19 @@ export function sayFinding(finding: Finding, { setUp, patch }: Bench): Said {
       return said(taken ? 'lesson.otherNumber' : 'lesson.number', {})
     case 'sequence':
       return rightFromTop === undefined ? said('lesson.answer', {}) : said('lesson.sequence', { right: rightFromTop })
-    case 'choice':
     case 'diagnosis':
+      return proof ? said('lesson.proof', { ...proof }) : said('lesson.answer', {})
+    case 'choice':
       return said('lesson.answer', {})
   }
 }
 
-/** The bench shows whole percent; finer only where the whole number would seem to be what was asked for. */
+/** The bench shows whole percent, and tenths of a contamination; finer only where that would seem to be what was asked for. */
 function asTheBenchShows(value: number, expectation: Aim): number {
   if (expectation.unit !== '%') return value
-  const whole = Math.round(value)
-  return meets(whole, expectation) ? value : whole
+  const parts = expectation.reading.what === 'contamination' ? 10 : 1
+  const shown = Math.round(parts * value) / parts
+  return meets(shown, expectation) ? value : shown
 }
 
 function water(waterless: boolean): string {

@@ -206,8 +206,8 @@ export class ReadingsStrip extends SessionElement {
         <div ?hidden=${!this.knows('contamination')}>
           <dt>${linkedText(say('bench.contaminationHead'))}</dt>
           <dd>
-            ${sayNumber(100 * readings.contamination[unit], 1)} <small>${say('bench.index')}</small>
-            <span class="note">${say('bench.modelsOwn')}</span>
+            ${sayNumber(100 * readings.contamination[unit], 1)} <small>%</small>
+            <span class="note">${say('bench.modelsIndex')}</span>
           </dd>
         </div>
       </dl>

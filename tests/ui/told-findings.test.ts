@@ -87,6 +87,32 @@ test.each<[BenchExpectation, string]>([
   expect(sentence(finding)).toBe(expected)
 })
 
+test('a contamination is told to a tenth, as the bench shows it', () => {
+  const finding = judgeBench(
+    { is: 'at least', reading: { what: 'contamination', of: 'yellow' }, value: 99, unit: '%' },
+    bench,
+  )
+  const shown = (finding.value ?? NaN).toFixed(1).replace(/\.0$/, '')
+  expect(finding.value).toBeGreaterThan(0)
+  expect(sentence(finding)).toContain(` is ${shown} %, which is too low`)
+})
+
+test('of a diagnosis with the right cause, it is told how much of the evidence is too much or missing', () => {
+  const asked: Question = { is: 'diagnosis', causes: [], right: 'cold', evidence: [], because: ['trap', 'degrees'] }
+  const told = (cause: string, ...because: string[]) => {
+    const step: AskedStep = { id: 'x', kind: 'expect', text: 'x', expect: [asked] }
+    return sentence(judgeStep(step, bench, { cause, because }).findings[0])
+  }
+  expect(told('thin', 'trap', 'degrees')).toBe('That is not it yet.')
+  expect(told('cold', 'trap')).toBe('You have the cause. One piece that proves it is missing.')
+  expect(told('cold', 'trap', 'degrees', 'speed', 'paper')).toBe(
+    'You have the cause. 2 of the pieces you ticked are as they should be, and so prove nothing.',
+  )
+  expect(told('cold', 'trap', 'speed')).toBe(
+    'You have the cause. One of the pieces you ticked is as it should be, and so proves nothing. One piece that proves it is missing.',
+  )
+})
+
 test('a question never gives its answer away', () => {
   const questions: Question[] = [
     { is: 'number', reading: { what: 'picked' }, tolerance: 0.1, unit: '%' },

@@ -68,6 +68,8 @@ function missedView({ verdict, bench }: Missed, glossary: Glossary) {
   const said = new Set<LessonKey>(['lesson.answer'])
   if (verdict.feedback.length > 0)
     for (const general of ['lesson.sequence', 'lesson.number', 'lesson.notAfter'] as const) said.add(general)
+  // That inks print in the wrong order is also why a trap of theirs cannot be read.
+  if (verdict.findings.some(({ met, expectation }) => !met && expectation.is === 'order')) said.add('lesson.notAfter')
   const findings = verdict.findings
     .filter(({ met }) => !met)
     .map((finding) => ({ ...sayFinding(finding, bench), finding }))

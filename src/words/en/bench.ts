@@ -190,8 +190,7 @@ export const bench = {
   'bench.ofInk': 'of {name}',
   'bench.nothingBelow': 'nothing below',
   'bench.ofPatch': 'of the patch',
-  'bench.index': 'index',
-  'bench.modelsOwn': 'model’s own',
+  'bench.modelsIndex': 'model’s index',
 
   'bench.play': 'Run',
   'bench.pause': 'Pause',

@@ -20,6 +20,8 @@ export const lesson = {
   'lesson.answer': 'That is not it yet.',
   'lesson.sequence':
     '{right, plural, =0 {The one on top does not belong there yet.} one {The one on top is right. Look again at what comes after it.} other {The first # are right. Look again at what comes after them.}}',
+  'lesson.proof':
+    'You have the cause.{surplus, plural, =0 {} one { One of the pieces you ticked is as it should be, and so proves nothing.} other { # of the pieces you ticked are as they should be, and so prove nothing.}}{missing, plural, =0 {} one { One piece that proves it is missing.} other { # pieces that prove it are missing.}}',
   'lesson.number': 'The bench shows another number for {reading}. Read it once more, with the bench as it stands now.',
   'lesson.otherNumber': 'The number you entered is {taken}. The question is about {reading}.',
 

@@ -195,8 +195,7 @@ export const bench: Translated<typeof english> = {
   'bench.ofInk': 'de {name}',
   'bench.nothingBelow': 'nada debajo',
   'bench.ofPatch': 'del parche',
-  'bench.index': 'índice',
-  'bench.modelsOwn': 'propio del modelo',
+  'bench.modelsIndex': 'índice del modelo',
 
   'bench.play': 'Imprimir',
   'bench.pause': 'Pausa',

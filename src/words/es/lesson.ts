@@ -24,6 +24,8 @@ export const lesson: Translated<typeof english> = {
   'lesson.answer': 'Todavía no es eso.',
   'lesson.sequence':
     '{right, plural, =0 {Lo de arriba todavía no va ahí.} one {Lo de arriba está bien. Mira otra vez lo que viene después.} other {Los # primeros están bien. Mira otra vez lo que viene después.}}',
+  'lesson.proof':
+    'Tienes la causa.{surplus, plural, =0 {} one { Una de las pruebas que marcaste está como debe y no demuestra nada.} other { # de las pruebas que marcaste están como deben y no demuestran nada.}}{missing, plural, =0 {} one { Falta una prueba que la demuestra.} other { Faltan # pruebas que la demuestran.}}',
   'lesson.number': 'El banco da otro número para {reading}. Léelo otra vez, con el banco tal como está ahora.',
   'lesson.otherNumber': 'El número que escribiste es {taken}. La pregunta es por {reading}.',
 
