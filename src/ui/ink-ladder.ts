@@ -101,6 +101,8 @@ export class InkLadder extends SessionElement {
 
   declare _carried: Carried | null
   declare _status: string
+  /** the order for which the status was said; in another it would not be true */
+  #saidOf = ''
   /** which ink each row showed last, as rows change places under the focus */
   #shown = new Map<InkRow, string>()
   #focused: { ink: string | null; place: number; part: HTMLElement } | null = null
@@ -166,7 +168,10 @@ export class InkLadder extends SessionElement {
     return say(this.session.look.known ? 'bench.carryHintAlone' : 'bench.carryHint')
   }
 
-  override willUpdate(): void {
+  override willUpdate(changed: PropertyValues): void {
+    const order = this.session.setUp.inks.map(({ name }) => name).join('\n')
+    if (order !== this.#saidOf && !changed.has('_status')) this._status = ''
+    this.#saidOf = order
     this.#tellChange()
     const part = deepFocus(this.renderRoot as ShadowRoot)
     if (!part) return
