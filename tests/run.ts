@@ -1,7 +1,7 @@
 /**
  * Runs every stage of the tests, or only those named: `npm test -- types unit`.
- * A stage that fails does not stop the later ones. Those that only read the source run two at a time. The last line
- * counts them all.
+ * A stage that fails does not stop the later ones. What needs one processor runs two at a time. The last line counts
+ * them all.
  */
 import { spawn } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
@@ -16,8 +16,6 @@ interface Stage {
   /** What is looked at, as the heading says it. */
   what: string
   command: string[]
-  /** Leaves the source as it is, so that another such stage may run beside it; what it says is shown when it has ended. */
-  reads?: boolean
   /** What the stage needs of this machine, as a setting of the environment; without it the stage is left out, and that is said. */
   needs?: { variable: string; find: () => string | undefined; missing: string }
   /** Where the stage is a run of tests: reads what its JSON report says. Other stages count as one check. */
@@ -27,21 +25,28 @@ interface Stage {
 const reportFolder = mkdtempSync(join(tmpdir(), 'tackstair-tests-'))
 const reportFile = join(reportFolder, 'report.json')
 
-const stages: Stage[] = [
-  { name: 'browsers', what: 'browsers to try the page in', command: ['tsx', 'tests/tools/browsers.ts'], reads: true },
-  { name: 'types', what: 'types agree', command: ['tsc'], reads: true },
-  { name: 'lint', what: 'house rules', command: ['eslint', '--max-warnings=0', '.'], reads: true },
-  { name: 'imports', what: 'imports point one way', command: ['tsx', 'tests/tools/imports.ts'], reads: true },
-  { name: 'knip', what: 'nothing unused', command: ['knip'], reads: true },
+/** Rows of stages, one after another in a row and two rows at a time; the longest stand first. */
+const besideEachOther: Stage[][] = [
+  [{ name: 'lint', what: 'house rules', command: ['eslint', '--max-warnings=0', '.'] }],
+  [
+    { name: 'browsers', what: 'browsers to try the page in', command: ['tsx', 'tests/tools/browsers.ts'] },
+    { name: 'build', what: 'the page that is served', command: ['vite', 'build'] },
+    { name: 'licences', what: 'licences of what is shipped', command: ['tsx', 'tests/tools/licences.ts'] },
+    { name: 'file', what: 'the page in one file', command: ['vite', 'build', '--mode', 'file'] },
+  ],
+  [{ name: 'types', what: 'types agree', command: ['tsc'] }],
+  [{ name: 'knip', what: 'nothing unused', command: ['knip'] }],
+  [{ name: 'imports', what: 'imports point one way', command: ['tsx', 'tests/tools/imports.ts'] }],
+]
+
+/** Each of these uses two processors by itself. */
+const oneByOne: Stage[] = [
   {
     name: 'unit',
     what: 'tests without a browser',
     command: ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${reportFile}`],
     tally: (report, ended) => tallyUnit(report as UnitReport, ended),
   },
-  { name: 'build', what: 'the page that is served', command: ['vite', 'build'] },
-  { name: 'licences', what: 'licences of what is shipped', command: ['tsx', 'tests/tools/licences.ts'] },
-  { name: 'file', what: 'the page in one file', command: ['vite', 'build', '--mode', 'file'] },
   {
     name: 'browser',
     what: 'tests of the built page in Chromium',
@@ -72,9 +77,10 @@ const env: NodeJS.ProcessEnv = {
 
 type Result = Tally & { line: string }
 
-async function run({ name, what, command, reads = false, needs, tally }: Stage): Promise<Result> {
+/** Runs a stage; one beside another is shown when it has ended. */
+async function run({ name, what, command, needs, tally }: Stage, beside = false): Promise<Result> {
   const heading = `\n== ${name}: ${what}`
-  if (!reads) console.log(heading)
+  if (!beside) console.log(heading)
   if (needs) {
     const found = needs.find()
     if (found === undefined) return { passed: 0, failed: 0, line: `${name.padEnd(8)} ${needs.missing}` }
@@ -82,8 +88,8 @@ async function run({ name, what, command, reads = false, needs, tally }: Stage):
   }
   const start = performance.now()
   rmSync(reportFile, { force: true })
-  const { ended, said } = await end(command, reads)
-  if (reads) console.log(`${heading}\n${said}`.trimEnd())
+  const { ended, said } = await end(command, beside)
+  if (beside) console.log(`${heading}\n${said}`.trimEnd())
   else if (said !== '') console.error(said)
   const seconds = ((performance.now() - start) / 1000).toFixed(1).padStart(6)
   const counted = tally === undefined ? tallyCheck(ended) : readTally(tally, ended)
@@ -107,18 +113,18 @@ function end([program, ...args]: string[], keep: boolean): Promise<{ ended: bool
   })
 }
 
-/** Two at a time; the results in the order of the stages. */
-async function runTwoAtATime(stages: Stage[]): Promise<Result[]> {
-  const results: Result[] = []
+/** Two rows at a time; the results in the order of the stages. */
+async function runRows(rows: Stage[][]): Promise<Result[]> {
+  const results: Result[][] = rows.map(() => [])
   let next = 0
   const lane = async () => {
-    while (next < stages.length) {
-      const at = next++
-      results[at] = await run(stages[at])
+    while (next < rows.length) {
+      const row = next++
+      for (const stage of rows[row]) results[row].push(await run(stage, true))
     }
   }
   await Promise.all([lane(), lane()])
-  return results
+  return results.flat()
 }
 
 function readTally(tally: (report: unknown, ended: boolean) => Tally, ended: boolean): Tally {
@@ -127,16 +133,15 @@ function readTally(tally: (report: unknown, ended: boolean) => Tally, ended: boo
 }
 
 const names = process.argv.slice(2)
-const unknown = names.filter((name) => !stages.some((stage) => stage.name === name))
+const known = [...besideEachOther.flat(), ...oneByOne].map(({ name }) => name)
+const unknown = names.filter((name) => !known.includes(name))
 if (unknown.length > 0) {
-  console.error(
-    `No stage is called ${unknown.join(' or ')}; the stages are ${stages.map((stage) => stage.name).join(', ')}.`,
-  )
+  console.error(`No stage is called ${unknown.join(' or ')}; the stages are ${known.join(', ')}.`)
   process.exitCode = 2
 } else {
-  const wanted = stages.filter((stage) => names.length === 0 || names.includes(stage.name))
-  const results = await runTwoAtATime(wanted.filter(({ reads }) => reads))
-  for (const stage of wanted.filter(({ reads }) => !reads)) results.push(await run(stage))
+  const wanted = ({ name }: Stage) => names.length === 0 || names.includes(name)
+  const results = await runRows(besideEachOther.map((row) => row.filter(wanted)))
+  for (const stage of oneByOne.filter(wanted)) results.push(await run(stage))
   const passed = results.reduce((sum, result) => sum + result.passed, 0)
   const failed = results.reduce((sum, result) => sum + result.failed, 0)
   console.log(['', ...results.map((result) => result.line), '', `${passed} passed, ${failed} failed`].join('\n'))
