@@ -108,12 +108,7 @@ const ownModules = ['tests/reference/plain-agreement.test.ts']
 
 export default defineConfig(({ mode }) => ({
   base: './',
-  plugins: [
-    relaxPolicyWhileDeveloping,
-    leftOut,
-    ...(mode === 'coverage' ? [] : [tidyTemplates]),
-    ...(mode === 'file' ? inOneFile : served),
-  ],
+  plugins: [relaxPolicyWhileDeveloping, leftOut, tidyTemplates, ...(mode === 'file' ? inOneFile : served)],
   worker: { format: mode === 'file' ? 'iife' : 'es' },
   build: {
     target: 'es2022',

@@ -1,4 +1,4 @@
-/** Markup and styles are written with indentation, which nobody reads in what is served. */
+/** Markup and styles are written with indentation, which nobody reads in what is served; a source map needs it. */
 import type { Plugin } from 'vite'
 
 const tags = ['html', 'svg', 'css']
@@ -11,7 +11,7 @@ interface Node {
 
 export const tidyTemplates: Plugin = {
   name: 'tidy-templates',
-  apply: 'build',
+  apply: ({ build }, { command }) => command === 'build' && !build?.sourcemap,
   enforce: 'post',
   transform: {
     filter: { id: /\/src\/ui\/.*\.ts$/, code: /(html|svg|css)`/ },

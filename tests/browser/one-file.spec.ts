@@ -2,7 +2,6 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { gzipSync } from 'node:zlib'
 import { expect, test } from '@playwright/test'
 import { listenTo } from './console.ts'
 
@@ -76,10 +75,4 @@ test('names no other file, no manifest, and carries the licences of what it is m
   expect(head).not.toContain('manifest')
   expect(head).toMatch(/SIL OPEN FONT LICENSE/i)
   expect(head).toMatch(/pixi\.js/)
-})
-
-test('is small enough for any stick: below 3 MB', () => {
-  const size = readFileSync(path).length
-  expect(size).toBeLessThan(3_000_000)
-  expect(gzipSync(readFileSync(path)).length).toBeLessThan(1_000_000)
 })

@@ -1,4 +1,4 @@
-/** What has to arrive before the first view can be used, and what comes only when it is asked for. */
+/** What has to arrive before the first view can be used, what comes only when it is asked for, and the page in one file. */
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
@@ -28,4 +28,10 @@ test('formulas are set and units converted by libraries that are fetched only th
   await page.goto('./', { waitUntil: 'networkidle' })
   expect(scripts.length).toBeGreaterThan(0)
   expect(scripts.filter((path) => /temml|unit-conversion/.test(path))).toEqual([])
+})
+
+test('the page in one file is small enough for any stick: below 3 MB', () => {
+  const file = 'tackstair.html'
+  expect(readFileSync(join(dist, file)).length).toBeLessThan(3_000_000)
+  expect(packed(file)).toBeLessThan(1_000_000)
 })
