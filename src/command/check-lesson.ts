@@ -8,22 +8,25 @@ import { checkCourse, checkInCourse, readCourse } from '../lesson/check-course.t
 import type { FileProblem, TextOf } from '../lesson/check-course.ts'
 import type { Lesson } from '../lesson/lesson.ts'
 import { largestFile } from '../lesson/source.ts'
-import { command } from './command.ts'
+import type { Command } from './command.ts'
 import { InputProblem } from './read-input.ts'
 
 const ownCourse = join(import.meta.dirname, '../../lessons/course.yaml')
 
-command('check:lesson: give the files of lessons, or of a course', (files) => {
-  const checked = files.map((file) => (basename(file) === 'course.yaml' ? wholeCourse(file) : oneLesson(file)))
-  const lessons = checked.flatMap(({ ids }) => ids)
-  const problems = [...checked.flatMap((each) => each.problems), ...givenTwice(checked)]
-  for (const { file, line, col, message } of problems) {
-    console.log(`${file}:${String(line)}:${String(col)}: ${message}`)
-  }
-  if (problems.length === 0)
-    console.log(`OK: ${lessons.length === 1 ? '1 lesson' : `${lessons.length} lessons`}, no problems`)
-  process.exitCode = problems.length === 0 ? 0 : 1
-})
+export const checkLesson: Command = {
+  usage: 'check:lesson: give the files of lessons, or of a course',
+  work: (files, { out }) => {
+    const checked = files.map((file) => (basename(file) === 'course.yaml' ? wholeCourse(file) : oneLesson(file)))
+    const lessons = checked.flatMap(({ ids }) => ids)
+    const problems = [...checked.flatMap((each) => each.problems), ...givenTwice(checked)]
+    for (const { file, line, col, message } of problems) {
+      out(`${file}:${String(line)}:${String(col)}: ${message}`)
+    }
+    if (problems.length === 0)
+      out(`OK: ${lessons.length === 1 ? '1 lesson' : `${lessons.length} lessons`}, no problems`)
+    return problems.length === 0 ? 0 : 1
+  },
+}
 
 interface CheckedFile {
   file: string

@@ -1,24 +1,29 @@
-/** What every command does alike: run, print, and turn a problem into words and exit code 2. */
+/** What every command does alike: it is given its arguments and its streams, and turns a problem into words and exit code 2. */
 import { InputProblem } from './read-input.ts'
 
-/** Runs `work` on the command's arguments. */
-export function command(usage: string, work: (args: string[]) => void | Promise<void>): void {
-  void inWords(usage, work)
+export interface Streams {
+  /** All of standard input. */
+  readonly input: () => string
+  /** Prints a line. */
+  readonly out: (line: string) => void
+  readonly err: (line: string) => void
 }
 
-async function inWords(usage: string, work: (args: string[]) => void | Promise<void>): Promise<void> {
-  const args = process.argv.slice(2)
-  // A reader that stops early (head, for one) is no fault of ours.
-  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code === 'EPIPE') process.exit(0)
-    throw error
-  })
+export interface Command {
+  /** What is said where no argument is given. */
+  readonly usage: string
+  /** Gives the exit code. Throws InputProblem. */
+  readonly work: (args: string[], streams: Streams) => number | Promise<number>
+}
+
+/** Runs the command and resolves to its exit code. */
+export async function end({ usage, work }: Command, args: string[], streams: Streams): Promise<number> {
   try {
     if (args.length === 0) throw new InputProblem(usage)
-    await work(args)
+    return await work(args, streams)
   } catch (error) {
     if (!(error instanceof InputProblem)) throw error
-    console.error(error.message)
-    process.exitCode = 2
+    streams.err(error.message)
+    return 2
   }
 }

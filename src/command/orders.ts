@@ -12,25 +12,26 @@ import { ordersIn, rankedIn } from '../press/order-batch.ts'
 import { searchOrders } from '../press/order-search.ts'
 import type { RankedOrder } from '../press/orders.ts'
 import { bestFirst, rankOrders } from '../press/orders.ts'
-import { command } from './command.ts'
+import type { Command, Streams } from './command.ts'
 import { nodeOrderWorker } from './node-order-worker.ts'
 import { InputProblem, parseJson, readInput } from './read-input.ts'
 
 /** Inks from which on a ranking is spread over threads: below, starting them takes longer than ranking. */
 const inksForThreads = 7
 
-command(
-  'orders: give the file of one set-up, or - for standard input; --best N prints N lines, --quick searches only',
-  async (args) => {
+export const orders: Command = {
+  usage: 'orders: give the file of one set-up, or - for standard input; --best N prints N lines, --quick searches only',
+  work: async (args, { input, out }) => {
     const { file, best, quick } = wanted(args)
-    const task = readTask(file)
+    const task = readTask(file, input)
     if (quick) {
       const { found, exact, mostPossible } = searchOrders(task.setUp, aimOf(task))
       const bound = exact ? {} : { bounded: true, mostPossible }
-      print(task, distinct(found).slice(0, best), bound)
-    } else print(task, (await rank(task)).slice(0, best))
+      print(out, task, distinct(found).slice(0, best), bound)
+    } else print(out, task, (await rank(task)).slice(0, best))
+    return 0
   },
-)
+}
 
 function wanted(args: string[]): { file: string; best: number; quick: boolean } {
   try {
@@ -50,8 +51,8 @@ function wanted(args: string[]): { file: string; best: number; quick: boolean } 
   }
 }
 
-function readTask(file: string): RankingTask {
-  const checked = checkRanking(parseJson(file, readInput(file)))
+function readTask(file: string, input: Streams['input']): RankingTask {
+  const checked = checkRanking(parseJson(file, readInput(file, input)))
   if ('task' in checked) return checked.task
   throw new InputProblem(checked.problems.map(({ path, message }) => `${path || 'set-up'}: ${message}`).join('\n'))
 }
@@ -74,11 +75,11 @@ function distinct(found: readonly RankedOrder[]): RankedOrder[] {
   return [...new Map(found.map((each) => [each.order.join(), each])).values()]
 }
 
-function print({ setUp }: RankingTask, ranked: readonly RankedOrder[], bound: object = {}): void {
+function print(out: Streams['out'], { setUp }: RankingTask, ranked: readonly RankedOrder[], bound: object = {}): void {
   for (const { order, score, terms } of ranked) {
     const { colour, ...shares } = terms
     const names = order.map((ink) => setUp.inks[ink].name)
     // JSON has no word for no number: null says that no printed colour has an aim.
-    console.log(JSON.stringify({ order: names, score, terms: { ...shares, dE00: colour }, ...bound }))
+    out(JSON.stringify({ order: names, score, terms: { ...shares, dE00: colour }, ...bound }))
   }
 }

@@ -16,7 +16,7 @@ import type { Parcel, Standard } from '../report/learning-system/launch.ts'
 import { mostDrills, standards } from '../report/learning-system/launch.ts'
 import { closestOf } from '../session/closest.ts'
 import { learningSystem } from '../words/en/learning-system.ts'
-import { command } from './command.ts'
+import type { Command } from './command.ts'
 import { InputProblem } from './read-input.ts'
 
 const folder = join(import.meta.dirname, '../..')
@@ -31,36 +31,40 @@ const help = `package:lms: makes a zip for a learning system.
   --out FILE     where the zip goes; ${packageName('scorm-1.2')} and so on where it is left out
 Lessons: ${course.join(', ')}`
 
-command(`package:lms: give --standard (${standards.join(', ')}); --help tells the rest`, (args) => {
-  const given = read(args)
-  if (given.help) {
-    console.log(help)
-    return
-  }
-  const standard = standardIn(given.standard)
-  const parcel: Parcel = {
-    lessons: lessonsIn(given.lessons),
-    drills: drillsIn(given.drills),
-    mastery: masteryIn(given.mastery),
-  }
-  if (parcel.lessons.length + parcel.drills === 0) {
-    throw new InputProblem('package:lms: nothing is in the package; give a lesson, or at least one drill')
-  }
-  const zip = packageZip(contentsOf({ standard, parcel }, titleOf, 'en', say), page(given.page))
-  if (!zip) {
-    throw new InputProblem(`--page: ${given.page} is not the page in one file; make it by npm run build:file`)
-  }
-  const out = given.out ?? packageName(standard)
-  try {
-    writeFileSync(out, zip)
-  } catch (error) {
-    throw new InputProblem(`--out: ${out} cannot be written (${reason(error)}); give the name of a file`)
-  }
-  const { length } = parcel.lessons
-  console.log(
-    `${out}: ${standard}, ${count(length, 'lesson')}, ${count(parcel.drills, 'drill')}, ${Math.ceil(zip.length / 1000)} kB`,
-  )
-})
+export const packageLms: Command = {
+  usage: `package:lms: give --standard (${standards.join(', ')}); --help tells the rest`,
+  work: (args, streams) => {
+    const given = read(args)
+    if (given.help) {
+      streams.out(help)
+      return 0
+    }
+    const standard = standardIn(given.standard)
+    const parcel: Parcel = {
+      lessons: lessonsIn(given.lessons),
+      drills: drillsIn(given.drills),
+      mastery: masteryIn(given.mastery),
+    }
+    if (parcel.lessons.length + parcel.drills === 0) {
+      throw new InputProblem('package:lms: nothing is in the package; give a lesson, or at least one drill')
+    }
+    const zip = packageZip(contentsOf({ standard, parcel }, titleOf, 'en', say), page(given.page))
+    if (!zip) {
+      throw new InputProblem(`--page: ${given.page} is not the page in one file; make it by npm run build:file`)
+    }
+    const out = given.out ?? packageName(standard)
+    try {
+      writeFileSync(out, zip)
+    } catch (error) {
+      throw new InputProblem(`--out: ${out} cannot be written (${reason(error)}); give the name of a file`)
+    }
+    const { length } = parcel.lessons
+    streams.out(
+      `${out}: ${standard}, ${count(length, 'lesson')}, ${count(parcel.drills, 'drill')}, ${Math.ceil(zip.length / 1000)} kB`,
+    )
+    return 0
+  },
+}
 
 function read(args: string[]) {
   try {

@@ -8,11 +8,11 @@ const largestFile = 1_000_000
 export class InputProblem extends Error {}
 
 /** The text of `file`, or of standard input for "-". Throws InputProblem. */
-export function readInput(file: string): string {
+export function readInput(file: string, standardInput: () => string): string {
   try {
     if (file !== '-' && statSync(file).size > largestFile) throw tooLarge(file)
     // Some editors begin a file with a byte order mark, which is no part of its text.
-    const text = readFileSync(file === '-' ? 0 : file, 'utf8').replace(/^\uFEFF/, '')
+    const text = (file === '-' ? standardInput() : readFileSync(file, 'utf8')).replace(/^\uFEFF/, '')
     if (text.length > largestFile) throw tooLarge(file)
     return text
   } catch (error) {

@@ -12,17 +12,18 @@ import { allowed, ranges } from '../press/ranges.ts'
 import { pairs } from '../press/readings.ts'
 import type { RunEvent } from '../press/run-events.ts'
 import type { SetUp } from '../press/setup.ts'
-import { command } from './command.ts'
+import type { Command, Streams } from './command.ts'
 import { InputProblem, parseJson, readInput } from './read-input.ts'
 
-command(
-  'run: give the file of one set-up, or - for standard input; --sheets N is the length, --every M the sheets between rows',
-  (args) => {
+export const run: Command = {
+  usage:
+    'run: give the file of one set-up, or - for standard input; --sheets N is the length, --every M the sheets between rows',
+  work: (args, { input, out }) => {
     const { file, sheets, every } = wanted(args)
-    const { setUp, events } = readRun(file)
+    const { setUp, events } = readRun(file, input)
     const colours = aimedColours(setUp)
     const names = setUp.inks.map(({ name }) => name)
-    console.log(
+    out(
       line([
         'sheet',
         ...names.map((name) => `foreign ink in the store of ${name} (%)`),
@@ -32,11 +33,11 @@ command(
         'event before this sheet',
       ]),
     )
-    const run = longRun(setUp, { sheets, events })
+    const printed = longRun(setUp, { sheets, events })
     for (const sheet of sheetsToRead(sheets, every, events)) {
-      const { contamination, massTraps, picking, differences } = runRow(run, sheet, colours)
+      const { contamination, massTraps, picking, differences } = runRow(printed, sheet, colours)
       const happened = events.filter((event) => event.sheet === sheet).map((event) => told(event, names))
-      console.log(
+      out(
         line([
           String(sheet),
           ...[...contamination, ...massTraps, picking].map((share) => rounded(100 * share)),
@@ -45,8 +46,9 @@ command(
         ]),
       )
     }
+    return 0
   },
-)
+}
 
 function wanted(args: string[]): { file: string; sheets: number; every: number } {
   try {
@@ -68,8 +70,8 @@ function wanted(args: string[]): { file: string; sheets: number; every: number }
   }
 }
 
-function readRun(file: string): { setUp: SetUp; events: RunEvent[] } {
-  const input = parseJson(file, readInput(file))
+function readRun(file: string, standardInput: Streams['input']): { setUp: SetUp; events: RunEvent[] } {
+  const input = parseJson(file, readInput(file, standardInput))
   const isObject = typeof input === 'object' && input !== null && !Array.isArray(input)
   const given: Record<string, unknown> = isObject ? { ...input } : {}
   const { events = [], ...rest } = given

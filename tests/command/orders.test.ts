@@ -1,26 +1,14 @@
-/** `npm run --silent orders` and `run`: what they print and how they end, as the shell sees it. */
-import { spawn } from 'node:child_process'
-import { join } from 'node:path'
+/** `npm run --silent orders` and `run`: what they print and how they end. */
 import { describe, expect, it } from 'vitest'
+import { orders } from '../../src/command/orders.ts'
+import { run } from '../../src/command/run.ts'
 import { runPress } from '../../src/press/run.ts'
 import { readSheet } from '../../src/press/readings.ts'
 import { checkSetUp } from '../press/legal-setups.ts'
+import { endOf, endOfProcess } from './end-of.ts'
 
-const root = join(import.meta.dirname, '../..')
-
-/** Runs a command the way its script does, with `input` on standard input. */
-function run(command: 'orders' | 'run', args: string[], input: unknown) {
-  return new Promise<{ code: number | null; out: string; err: string }>((resolve, reject) => {
-    const child = spawn(join(root, 'node_modules/.bin/tsx'), [join(root, `src/command/${command}.ts`), ...args])
-    let [out, err] = ['', '']
-    child.stdout.on('data', (text: Buffer) => (out += text.toString()))
-    child.stderr.on('data', (text: Buffer) => (err += text.toString()))
-    child.on('error', reject)
-    child.on('close', (code) => resolve({ code, out, err }))
-    child.stdin.on('error', (error: NodeJS.ErrnoException) => error.code === 'EPIPE' || reject(error))
-    child.stdin.end(JSON.stringify(input))
-  })
-}
+const ordersOf = (args: string[], input: unknown) => endOf(orders, args, JSON.stringify(input))
+const runOf = (args: string[], input: unknown) => endOf(run, args, JSON.stringify(input))
 
 const inks = [
   { name: 'yellow', tack: 10 },
@@ -42,9 +30,9 @@ const linesOf = (out: string) =>
     .split('\n')
     .map((line) => JSON.parse(line) as Line)
 
-describe('the orders command', { timeout: 60_000 }, () => {
+describe('the orders command', () => {
   it('prints every order once, best first, in the names of the inks', async () => {
-    const { code, out, err } = await run('orders', ['-'], { inks })
+    const { code, out, err } = await ordersOf(['-'], { inks })
     expect({ code, err }).toEqual({ code: 0, err: '' })
     const lines = linesOf(out)
     expect(lines).toHaveLength(6)
@@ -55,17 +43,30 @@ describe('the orders command', { timeout: 60_000 }, () => {
 
   it('weighs as it is told, and prints as many lines as are wanted', async () => {
     const weights = { trap: 0, contamination: 0, picking: 0, colour: 3 }
-    const { out } = await run('orders', ['-', '--best', '2'], { inks, weights, aim: 'FOGRA27L' })
+    const { out } = await ordersOf(['-', '--best', '2'], { inks, weights, aim: 'FOGRA27L' })
     const lines = linesOf(out)
     expect(lines).toHaveLength(2)
     for (const { score, terms } of lines) expect(score).toBeCloseTo(100 - 3 * (terms['dE00'] ?? NaN), 7)
   })
 
+  it('searches so few inks to the end, and then says of no bound', async () => {
+    const [best, quick] = await Promise.all([ordersOf(['-'], { inks }), ordersOf(['-', '--quick'], { inks })])
+    const [found] = linesOf(quick.out)
+    expect(found).toEqual(linesOf(best.out)[0])
+  })
+
+  it('prints in a process of its own what it prints here', async () => {
+    const input = JSON.stringify({ inks })
+    expect(await endOfProcess('orders', ['-', '--best', '2'], input)).toEqual(
+      await endOf(orders, ['-', '--best', '2'], input),
+    )
+  })
+
   it('ranks seven inks in threads, and finds at least what the quick search does', { timeout: 240_000 }, async () => {
     const seven = [16, 14, 12, 10, 9, 13, 11].map((tack, place) => ({ name: `ink ${place}`, tack, coverage: 0.3 }))
     const [all, quick] = await Promise.all([
-      run('orders', ['-'], { inks: seven }),
-      run('orders', ['-', '--quick', '--best', '1'], { inks: seven }),
+      ordersOf(['-'], { inks: seven }),
+      ordersOf(['-', '--quick', '--best', '1'], { inks: seven }),
     ])
     const lines = linesOf(all.out)
     expect(new Set(lines.map(({ order }) => order.join())).size).toBe(5040)
@@ -77,22 +78,32 @@ describe('the orders command', { timeout: 60_000 }, () => {
   })
 
   it('says what is wrong and ends with 2', async () => {
-    expect(await run('orders', ['-'], { inks, weights: { trap: 'much' } })).toMatchObject({
+    expect(await ordersOf(['-'], { inks, weights: { trap: 'much' } })).toMatchObject({
       code: 2,
       out: '',
       err: expect.stringMatching(/^weights\.trap: /) as string,
     })
-    expect(await run('orders', ['-', '--best', '0'], { inks })).toMatchObject({ code: 2, out: '' })
-    expect(await run('orders', [], {})).toMatchObject({ code: 2, out: '' })
+    expect(await ordersOf(['-', '--best', '0'], { inks })).toMatchObject({ code: 2, out: '' })
+    for (const args of [
+      ['-', 'another.json'],
+      ['-', '--worst', '3'],
+    ]) {
+      expect(await ordersOf(args, { inks })).toMatchObject({
+        code: 2,
+        out: '',
+        err: expect.stringMatching(/^orders: /) as string,
+      })
+    }
+    expect(await ordersOf([], {})).toMatchObject({ code: 2, out: '' })
   })
 })
 
-describe('the run command', { timeout: 60_000 }, () => {
+describe('the run command', () => {
   const four = ['black', 'cyan', 'magenta', 'yellow'].map((name, unit) => ({ name, tack: 10 + 2 * unit }))
 
   it('prints a row for every so many sheets, every column with its unit', async () => {
     const events = [{ kind: 'wash-up', sheet: 1500, ink: 'yellow' }]
-    const { code, out } = await run('run', ['-', '--sheets', '2000', '--every', '500'], { inks: four, events })
+    const { code, out } = await runOf(['-', '--sheets', '2000', '--every', '500'], { inks: four, events })
     expect(code).toBe(0)
     const rows = out
       .trimEnd()
@@ -108,12 +119,18 @@ describe('the run command', { timeout: 60_000 }, () => {
     expect(Number(rows[2][10])).toBeCloseTo(100 * traps[5].massTrap, 3)
   })
 
+  it('prints in a process of its own what it prints here', async () => {
+    const input = JSON.stringify({ inks: four })
+    const args = ['-', '--sheets', '200']
+    expect(await endOfProcess('run', args, input)).toEqual(await endOf(run, args, input))
+  })
+
   it('keeps a name that looks like a formula a text, and quotes what has a comma', async () => {
     const odd = [
       { name: '=1+1', tack: 12 },
       { name: 'a, "b"', tack: 10 },
     ]
-    const { out } = await run('run', ['-', '--sheets', '5', '--every', '5'], {
+    const { out } = await runOf(['-', '--sheets', '5', '--every', '5'], {
       inks: odd,
       events: [{ kind: 'ink change', sheet: 3, ink: '=1+1', tack: 13 }],
     })
@@ -127,9 +144,12 @@ describe('the run command', { timeout: 60_000 }, () => {
       [['-', '--every', 'x'], { inks: four }],
       [['-'], { inks: four, events: [{ kind: 'stop' }] }],
       [['-'], { inks: 3 }],
+      [['-'], []],
+      [['-', 'another.json'], { inks: four }],
+      [['-', '--sheet', '3'], { inks: four }],
       [[], {}],
     ] as const) {
-      const { code, out, err } = await run('run', [...args], input)
+      const { code, out, err } = await runOf([...args], input)
       expect({ code, out }).toEqual({ code: 2, out: '' })
       expect(err).not.toBe('')
     }

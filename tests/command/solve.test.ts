@@ -1,38 +1,15 @@
-/** `npm run --silent solve`: what it prints and how it ends, as the shell sees it. */
-import { spawn } from 'node:child_process'
+/** `npm run --silent solve`: what it prints and how it ends. */
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
 import { InputProblem } from '../../src/command/read-input.ts'
 import { readSetUp } from '../../src/command/read-setup.ts'
+import { solve } from '../../src/command/solve.ts'
+import { endOf, endOfProcess } from './end-of.ts'
 
-const root = join(import.meta.dirname, '../..')
 const folder = mkdtempSync(join(tmpdir(), 'tackstair-solve-'))
 afterAll(() => rmSync(folder, { recursive: true }))
-
-interface Ended {
-  code: number | null
-  out: string
-  err: string
-}
-
-/** Runs the command the way its script does, with `input` on standard input. */
-function solve(args: string[], input = ''): Promise<Ended> {
-  return new Promise((resolve, reject) => {
-    const child = spawn(join(root, 'node_modules/.bin/tsx'), [join(root, 'src/command/solve.ts'), ...args], {
-      cwd: folder,
-    })
-    const ended: Ended = { code: null, out: '', err: '' }
-    child.stdout.on('data', (text: Buffer) => (ended.out += text.toString()))
-    child.stderr.on('data', (text: Buffer) => (ended.err += text.toString()))
-    child.on('error', reject)
-    child.on('close', (code) => resolve({ ...ended, code }))
-    // A command that refuses its input before reading it closes the pipe, which is no fault.
-    child.stdin.on('error', (error: NodeJS.ErrnoException) => error.code === 'EPIPE' || reject(error))
-    child.stdin.end(input)
-  })
-}
 
 function file(name: string, text: string): string {
   writeFileSync(join(folder, name), text)
@@ -60,10 +37,24 @@ interface Solution {
   balance: number
 }
 
-describe('solve', { timeout: 60_000 }, () => {
+describe('solve', () => {
+  it('ends in a process of its own as it does here, with a file beside it or with standard input', async () => {
+    const [good, wrong] = [JSON.stringify({ inks }), '{"inks": 3}']
+    const [fromFile, refused] = await Promise.all([
+      endOfProcess('solve', [file('beside.json', good)], '', folder),
+      endOfProcess('solve', ['-'], wrong),
+    ])
+    expect(fromFile).toEqual(await endOf(solve, ['-'], good))
+    expect(refused).toEqual(await endOf(solve, ['-'], wrong))
+    expect([fromFile.code, refused.code]).toEqual([0, 2])
+  })
+
   it('prints the answer as JSON, from a file and from standard input alike', async () => {
     const text = JSON.stringify({ inks })
-    const [fromFile, fromInput] = await Promise.all([solve([file('good.json', text)]), solve(['-'], text)])
+    const [fromFile, fromInput] = await Promise.all([
+      endOf(solve, [join(folder, file('good.json', text))]),
+      endOf(solve, ['-'], text),
+    ])
     expect([fromFile.code, fromFile.err]).toEqual([0, ''])
     expect(fromInput).toEqual(fromFile)
     const solution = JSON.parse(fromFile.out) as Solution
@@ -85,7 +76,7 @@ describe('solve', { timeout: 60_000 }, () => {
   })
 
   it('reads a sheet far on in a run, which by then is the settled one', async () => {
-    const far = (reading: unknown) => solve(['-'], JSON.stringify({ inks, reading }))
+    const far = (reading: unknown) => endOf(solve, ['-'], JSON.stringify({ inks, reading }))
     const [last, settled] = (await Promise.all([far({ sheet: 100_000 }), far('settled')])).map(
       ({ out }) => JSON.parse(out) as Solution,
     )
@@ -98,9 +89,9 @@ describe('solve', { timeout: 60_000 }, () => {
     const black = { name: 'black', tack: 99 }
     const wrong = JSON.stringify({ inks: [black, { ...black, tack: 14 }], paper: 'cardboard', seed: -1 })
     const [refused, huge, none] = await Promise.all([
-      solve(['-'], wrong),
-      solve(['-'], ' '.repeat(1_000_001)),
-      solve([]),
+      endOf(solve, ['-'], wrong),
+      endOf(solve, ['-'], ' '.repeat(1_000_001)),
+      endOf(solve, []),
     ])
     expect([refused, huge, none].map(({ code, out }) => [code, out])).toEqual(Array(3).fill([2, '']))
     const lines = refused.err.trimEnd().split('\n')
@@ -112,9 +103,10 @@ describe('solve', { timeout: 60_000 }, () => {
 })
 
 describe('a set-up that cannot be read', () => {
+  const noInput = () => expect.fail('standard input was read')
   const refusal = (name: string): string => {
     try {
-      readSetUp(join(folder, name))
+      readSetUp(join(folder, name), noInput)
     } catch (error) {
       if (error instanceof InputProblem) return error.message.replaceAll(join(folder, name), name)
       throw error
@@ -136,7 +128,9 @@ describe('a set-up that cannot be read', () => {
   })
 
   it('is none where the file only begins with a byte order mark', () => {
-    expect(readSetUp(join(folder, file('marked.json', `\uFEFF${JSON.stringify({ inks })}`))).inks).toHaveLength(2)
+    expect(
+      readSetUp(join(folder, file('marked.json', `\uFEFF${JSON.stringify({ inks })}`)), noInput).inks,
+    ).toHaveLength(2)
   })
 
   it('is refused where it is missing, a folder or huge', () => {
