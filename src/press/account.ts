@@ -49,6 +49,14 @@ export interface NipAccount {
   after: { unit: number; amounts: number[]; thickness: number; held: number }[]
 }
 
+/**
+ * The ink that makes up most of a film, by its unit. Where a unit prints nothing its blanket still leaves a film: of what
+ * it took up before.
+ */
+export function mainInkOf({ unit, amounts, thickness }: Pick<FilmAccount, 'unit' | 'amounts' | 'thickness'>): number {
+  return thickness > 0 ? amounts.indexOf(Math.max(...amounts)) : unit
+}
+
 /** Tells the nip of unit `unit` in `patch` (later units' bits are left out of account). */
 export function nipAccount(run: Run, unit: number, patch: number): NipAccount {
   const { line, sheets, turns } = run

@@ -1,5 +1,6 @@
 /** What one nip did, in the fewest statements that are true: which message, with which numbers. The words are elsewhere. */
 import type { FilmAccount, NipAccount } from './account.ts'
+import { mainInkOf } from './account.ts'
 import { printsIn } from './patches.ts'
 
 /** "86 of 100 spots"; small shares are counted among more. */
@@ -58,15 +59,17 @@ function tellWet(account: NipAccount, names: readonly string[], wet: readonly Fi
   const lifted = contact * sum(wet.map((film) => film.broke))
   const told: Told[] =
     split >= 0.5
-      ? [{ message: 'nip.took', values: { ...spots(split), ink, below: names[wet[wet.length - 1].unit] } }]
+      ? [{ message: 'nip.took', values: { ...spots(split), ink, below: names[mainInkOf(wet[wet.length - 1])] } }]
       : [{ message: 'nip.failed', values: { ...spots(split), ink } }]
   if (lifted >= worthTelling) {
-    const weakest = wet.reduce((most, film) => (film.broke > most.broke ? film : most))
+    const inks = wet.map(mainInkOf)
+    const broke = names.map((_, each) => sum(wet.filter((_film, at) => inks[at] === each).map((film) => film.broke)))
+    const most = Math.max(...broke)
+    const weakest = names[broke.indexOf(most)]
     const counted = spots(lifted)
-    const weakestCount = Math.round(contact * weakest.broke * counted.of)
-    if (wet.length === 1)
-      told.push({ message: 'nip.lifted-one', values: { ...counted, ink, weakest: names[weakest.unit] } })
-    else told.push({ message: 'nip.lifted', values: { ...counted, ink, weakest: names[weakest.unit], weakestCount } })
+    const weakestCount = Math.round(contact * most * counted.of)
+    if (new Set(inks).size === 1) told.push({ message: 'nip.lifted-one', values: { ...counted, ink, weakest } })
+    else told.push({ message: 'nip.lifted', values: { ...counted, ink, weakest, weakestCount } })
   }
   return told
 }

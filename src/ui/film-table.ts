@@ -2,6 +2,7 @@
 import { html } from 'lit'
 import { inkLetters } from '../session/letters.ts'
 import { toShown } from '../session/measures.ts'
+import { filmName } from './film-name.ts'
 import { linkedText } from './linked-text.ts'
 import { say, sayNumber, sayPercent } from './say.ts'
 import { SessionElement } from './session-element.ts'
@@ -21,8 +22,8 @@ export class FilmTable extends SessionElement {
     const shown = (thickness: number) => sayNumber(toShown(thickness, film), 2)
     const after = (layer: number) => shown(account.after.find((each) => each.unit === layer)?.thickness ?? 0)
     const planes = [
-      { ...account.blanket, label: 'bench.onBlanket' as const },
-      ...account.films.toReversed().map((each) => ({ ...each, label: 'bench.onSheet' as const })),
+      { ...account.blanket, place: 'blanket' as const },
+      ...account.films.toReversed().map((each) => ({ ...each, place: 'sheet' as const })),
     ].filter(({ thickness }) => thickness > 0)
     return html`
       <table>
@@ -39,7 +40,7 @@ export class FilmTable extends SessionElement {
           ${planes.map(
             (plane) =>
               html`<tr>
-                <th scope="row">${say(plane.label, { name: names[plane.unit], letter: letters[plane.unit] })}</th>
+                <th scope="row">${filmName(plane, plane.place, names, letters)}</th>
                 <td>${shown(plane.thickness)}</td>
                 <td>${plane.pull === null ? say('bench.cannotBreak') : sayNumber(plane.pull, 1)}</td>
                 <td>${sayPercent(plane.broke, 0.1)}</td>

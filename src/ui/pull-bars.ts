@@ -1,7 +1,10 @@
 /** The pulls at which each film of the stack would split, as bars on one scale, top of the stack first; and the paper's strength. */
 import { css, html, nothing } from 'lit'
 import type { FilmAccount, NipAccount } from '../press/account.ts'
+import { mainInkOf } from '../press/account.ts'
 import { inkLetters } from '../session/letters.ts'
+import type { FilmPlace } from './film-name.ts'
+import { filmName } from './film-name.ts'
 import { linkedText } from './linked-text.ts'
 import type { PullScale } from './pull-scale.ts'
 import { pullScale } from './pull-scale.ts'
@@ -181,15 +184,15 @@ export class PullBars extends SessionElement {
     const letters = inkLetters(names)
     const { solids } = colours
     const onSheet = account.films.filter((film) => film.thickness > 0).toReversed()
-    const plane = (film: FilmAccount, where: 'bench.onBlanket' | 'bench.onSheet'): Plane => ({
-      label: say(where, { name: names[film.unit], letter: letters[film.unit] }),
+    const plane = (film: FilmAccount, place: FilmPlace): Plane => ({
+      label: filmName(film, place, names, letters),
       pull: film.pull,
       broke: film.broke,
-      colour: solids[film.unit],
+      colour: solids[mainInkOf(film)],
     })
     return [
-      ...(account.blanket.thickness > 0 ? [plane(account.blanket, 'bench.onBlanket')] : []),
-      ...onSheet.map((film) => plane(film, 'bench.onSheet')),
+      ...(account.blanket.thickness > 0 ? [plane(account.blanket, 'blanket')] : []),
+      ...onSheet.map((film) => plane(film, 'sheet')),
       paperOf(account),
     ]
   }

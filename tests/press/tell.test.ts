@@ -37,6 +37,14 @@ describe('telling a nip', () => {
     expect(lifted).toMatchObject({ message: 'nip.lifted', values: { weakest: 'b', ink: 'c' } })
   })
 
+  it('calls a film by the ink it is made of, also where it was left by a blanket that prints nothing there', () => {
+    const inks = [usualInk('a', 16), usualInk('b', 14), usualInk('c', 12), usualInk('d', 10)]
+    // Only the first and the last print: b and c are not on this patch at all.
+    const [took, lifted] = told(inks, 3, 0b1001)
+    expect(took).toMatchObject({ message: 'nip.took', values: { below: 'a', ink: 'd' } })
+    expect(lifted).toMatchObject({ message: 'nip.lifted-one', values: { weakest: 'a' } })
+  })
+
   it('counts spots so that split and lifted make up what was in contact', () => {
     const statements = told([soft, stiff], 1, 0b11)
     const shares = statements.map(({ values }) => ('of' in values ? values.count / values.of : 0))

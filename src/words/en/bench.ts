@@ -150,6 +150,7 @@ export const bench = {
   'bench.thicknessBefore': 'before, {unit}',
   'bench.onBlanket': '{letter} {name}, on blanket',
   'bench.onSheet': '{letter} {name}',
+  'bench.givenBack': '{letter} {name}, left by unit {unit}',
   'bench.left': 'left on sheet, {unit}',
   'bench.trapTable': 'Mass trap, in patches of two inks',
   'bench.laterInk': 'later ink',

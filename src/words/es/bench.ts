@@ -155,6 +155,7 @@ export const bench: Translated<typeof english> = {
   'bench.thicknessBefore': 'antes, {unit}',
   'bench.onBlanket': '{letter} {name}, en la mantilla',
   'bench.onSheet': '{letter} {name}',
+  'bench.givenBack': '{letter} {name}, dejada por el cuerpo {unit}',
   'bench.left': 'queda en el pliego, {unit}',
   'bench.trapTable': 'Atrapado en peso, en parches de dos tintas',
   'bench.laterInk': 'segunda tinta',
