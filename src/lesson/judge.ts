@@ -21,6 +21,8 @@ export interface Finding {
   taken?: ReadingRef
   /** of a diagnosis with the right cause, how much of the evidence that proves it was left out, and how much else was taken */
   proof?: { missing: number; surplus: number }
+  /** a share of one was entered that is right in percent */
+  asShare?: boolean
   /** of an order given in answer, how many stand where they belong before the first that does not */
   rightFromTop?: number
 }
@@ -141,6 +143,9 @@ function judgeAnswer(question: Question, bench: Bench, answer: Answer | undefine
       if (typeof value !== 'number') return { ...finding, unit, unread: value }
       const met = answer !== undefined && 'enter' in answer && off(answer.enter, value) <= question.tolerance
       if (met || !answer || !('enter' in answer)) return { ...finding, met, value, unit }
+      if (unit === '%' && off(100 * answer.enter, value) <= question.tolerance) {
+        return { ...finding, met, value, unit, asShare: true }
+      }
       const taken = otherReading(bench, question.reading, answer.enter, question.tolerance)
       return { ...finding, met, value, unit, ...(taken ? { taken } : {}) }
     }

@@ -4,8 +4,9 @@ import type { ReadingName, ReadingRef } from './reading.ts'
 import { read, readings } from './reading.ts'
 
 /**
- * The same kind of reading at other places, and for a film that of the form roller, which is told with it; no other kind,
- * since a lesson may not have come to its name, and a number can be that of another kind by chance.
+ * The same kind of reading at other places; for a film that of the form roller, which is told with it, and for a mass trap
+ * the films it is worked out from, whose numbers no trap has. No other kind, since a lesson may not have come to its name,
+ * and a number can be that of another kind by chance.
  */
 function readingsAlike({ setUp: { inks }, patch }: Bench, asked: ReadingRef): ReadingRef[] {
   const all = inks.map(({ name }) => name)
@@ -20,9 +21,12 @@ function readingsAlike({ setUp: { inks }, patch }: Bench, asked: ReadingRef): Re
     if (needs.length === 1) return names.map((of): ReadingRef => ({ what, of }))
     return names.flatMap((of) => names.map((other): ReadingRef => ({ what, of, [needs[1]]: other })))
   }
-  const kinds: ReadingName[] = asked.what === 'film' ? ['film', 'form roller film'] : [asked.what]
-  return kinds.flatMap(alike)
+  const told: ReadingName[] = asked.what === 'film' ? ['form roller film'] : asked.what === 'mass trap' ? ['film'] : []
+  return [asked.what, ...told].flatMap(alike)
 }
+
+/** Half of the last digit that the bench shows of a film, um. */
+const filmRounding = 0.005 + 1e-9
 
 /**
  * The other reading of the bench that shows `entered`, give or take `tolerance` (both in the unit of the reading asked
@@ -34,10 +38,11 @@ export function otherReading(
   entered: number,
   tolerance: number,
 ): ReadingRef | undefined {
-  if (entered <= tolerance) return undefined
   const same = JSON.stringify(read(bench, asked))
   return readingsAlike(bench, asked).find((reading) => {
     const value = read(bench, reading)
-    return typeof value === 'number' && JSON.stringify(value) !== same && Math.abs(value - entered) <= tolerance
+    const within = reading.what === asked.what || asked.what === 'film' ? tolerance : filmRounding
+    if (entered <= within || typeof value !== 'number') return false
+    return JSON.stringify(value) !== same && Math.abs(value - entered) <= within
   })
 }

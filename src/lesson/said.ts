@@ -15,7 +15,7 @@ const smallMargin = 0.02
 
 /** Tells an expectation that is not met. A question never gives its answer away. */
 export function sayFinding(finding: Finding, { setUp, patch }: Bench): Said {
-  const { expectation, value, unit = '', unread, taken, rightFromTop, proof } = finding
+  const { expectation, value, unit = '', unread, taken, asShare, rightFromTop, proof } = finding
   const { inks, paper, press, reading } = setUp
   if (unread) return said(unread.message, { ...unread.values })
   switch (expectation.is) {
@@ -52,6 +52,7 @@ export function sayFinding(finding: Finding, { setUp, patch }: Bench): Said {
         aim: expectation.value,
       })
     case 'number':
+      if (asShare) return said('lesson.inPercent', {})
       return said(taken ? 'lesson.otherNumber' : 'lesson.number', {})
     case 'sequence':
       return rightFromTop === undefined ? said('lesson.answer', {}) : said('lesson.sequence', { right: rightFromTop })

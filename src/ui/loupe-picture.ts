@@ -1,4 +1,5 @@
 /** The face of the sheet through a loupe. */
+import { mainInkOf } from '../press/account.ts'
 import type { BenchPicture, View } from '../view/picture.ts'
 import { PictureElement } from './picture-element.ts'
 import { say, sayPercent } from './say.ts'
@@ -21,7 +22,7 @@ export class LoupePicture extends PictureElement {
     const { contact, torn, films, blanket } = results.accounts(patch)[playback.unit]
     return say('bench.loupePicture', {
       unit: playback.unit + 1,
-      name: setUp.inks[playback.unit].name,
+      name: setUp.inks[mainInkOf(blanket)].name,
       split: sayPercent(contact * blanket.broke),
       lifted: sayPercent(contact * films.reduce((sum, { broke }) => sum + broke, 0)),
       torn: sayPercent(contact * torn),

@@ -1,4 +1,5 @@
 /** The paper: which one, how strong, how absorbent and how even its surface is. */
+import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { PaperName } from '../physics/paper.ts'
 import { paperNames, papers } from '../physics/paper.ts'
@@ -24,6 +25,7 @@ const terms: Record<PaperName, string> = {
 }
 
 export class PaperPanel extends SessionElement {
+  static override properties: PropertyDeclarations = { ...SessionElement.properties, unfolded: { type: Boolean } }
   static override styles = [
     sharedStyles,
     css`
@@ -48,12 +50,20 @@ export class PaperPanel extends SessionElement {
     `,
   ]
 
+  /** stands open at first whatever the room, as a lesson asks for what is in it */
+  declare unfolded: boolean
+
+  constructor() {
+    super()
+    this.unfolded = false
+  }
+
   override render() {
     const { paper } = this.session.setUp
     const supplied = papers[paper.base]
     const changed = fields.some((field) => paper[field] !== supplied[field])
     return html`
-      <details ?open=${isRoomy()}>
+      <details ?open=${this.unfolded || isRoomy()}>
         <summary>
           <h2>${say('bench.paper')}</h2>
           <span> ${say('bench.paperNow', { paper: say(`bench.paper.${paper.base}`), changed: String(changed) })} </span>

@@ -1,4 +1,5 @@
 /** The press: its kind, speed, the time between units, temperature and dampening. */
+import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import { intervalAt, unitSpacing } from '../press/presets.ts'
 import { ranges } from '../press/ranges.ts'
@@ -23,6 +24,7 @@ function decimalsOf(unit: UnitName): number {
 }
 
 export class PressPanel extends SessionElement {
+  static override properties: PropertyDeclarations = { ...SessionElement.properties, unfolded: { type: Boolean } }
   static override styles = [
     sharedStyles,
     css`
@@ -68,12 +70,20 @@ export class PressPanel extends SessionElement {
     `,
   ]
 
+  /** stands open at first whatever the room, as a lesson asks for what is in it */
+  declare unfolded: boolean
+
+  constructor() {
+    super()
+    this.unfolded = false
+  }
+
   override render() {
     const { press } = this.session.setUp
     const { speed } = this.session.look.measures
     const said = this.knows('sheet-fed-press') ? 'bench.pressNow' : 'bench.speedNow'
     return html`
-      <details ?open=${isRoomy()}>
+      <details ?open=${this.unfolded || isRoomy()}>
         <summary>
           <h2>${say('bench.press')}</h2>
           <span>

@@ -1,4 +1,5 @@
 /** The section at the nip. */
+import { mainInkOf } from '../press/account.ts'
 import type { View } from '../view/picture.ts'
 import { PictureElement } from './picture-element.ts'
 import { say } from './say.ts'
@@ -11,10 +12,10 @@ export class SectionPicture extends PictureElement {
 
   protected override summary(): string {
     const { setUp, results, playback, patch } = this.session
-    const { films } = results.accounts(patch)[playback.unit]
+    const { films, blanket } = results.accounts(patch)[playback.unit]
     return say('bench.sectionPicture', {
       unit: playback.unit + 1,
-      name: setUp.inks[playback.unit].name,
+      name: setUp.inks[mainInkOf(blanket)].name,
       films: films.filter(({ thickness }) => thickness > 0).length,
     })
   }

@@ -1,5 +1,6 @@
 /** The equations of the model with the numbers of one nip put in, as TeX. */
 import type { FilmAccount, NipAccount } from '../press/account.ts'
+import { mainInkOf } from '../press/account.ts'
 import { printsIn } from '../press/patches.ts'
 import type { Readings } from '../press/readings.ts'
 import type { Run } from '../press/run.ts'
@@ -70,7 +71,7 @@ export function pullWorkings(run: Run, account: NipAccount, letters: readonly st
   let wetBelow = 0
   return breakable(account).map((film) => {
     const onBlanket = film === account.blanket
-    const working = pullWorking(run, film, account.unit, onBlanket ? null : wetBelow, letters[film.unit])
+    const working = pullWorking(run, film, account.unit, onBlanket ? null : wetBelow, letters[mainInkOf(film)])
     wetBelow += film.thickness
     return working
   })
@@ -86,7 +87,7 @@ export function weakestWorkings(run: Run, account: NipAccount, letters: readonly
   const sum = planes.map(weight).join(' + ')
   return planes.map(
     (plane) =>
-      String.raw`p_{\mathrm{${letters[plane.unit]}}} = \frac{${weight(plane)}}{${sum}} = ${figure(whole > 0 ? plane.broke / whole : 0)}`,
+      String.raw`p_{\mathrm{${letters[mainInkOf(plane)]}}} = \frac{${weight(plane)}}{${sum}} = ${figure(whole > 0 ? plane.broke / whole : 0)}`,
   )
 }
 

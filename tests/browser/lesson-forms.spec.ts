@@ -105,7 +105,7 @@ const forms: Form[] = [
     id: 'a number',
     handIn: 'Hand in',
     wrong: (page) => enter(page, 'Your reading', '9'),
-    says: /The number you entered is the.*The question is about the.*That is the tack/s,
+    says: /Not yet\.\s*That is the tack/,
     right: (page) => page.getByRole('textbox', { name: 'Your reading' }).fill('10,0'),
   },
   {

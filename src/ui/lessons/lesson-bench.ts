@@ -176,8 +176,8 @@ export class LessonBench extends SessionElement {
             : nothing
         }
         <tack-ink-ladder class="panel" .session=${session}></tack-ink-ladder>
-        ${this.#shows(ofPaper) && this.knows('coated-paper') ? html`<tack-paper-panel class="panel" .session=${session}></tack-paper-panel>` : nothing}
-        ${this.#shows(ofPress) ? html`<tack-press-panel class="panel" .session=${session}></tack-press-panel>` : nothing}
+        ${this.#shows(ofPaper) && this.knows('coated-paper') ? html`<tack-paper-panel class="panel" ?unfolded=${this.#names(ofPaper)} .session=${session}></tack-paper-panel>` : nothing}
+        ${this.#shows(ofPress) ? html`<tack-press-panel class="panel" ?unfolded=${this.#names(ofPress)} .session=${session}></tack-press-panel>` : nothing}
         ${this.knows('unit') ? html`<tack-transport once class="panel" .session=${session}></tack-transport>` : nothing}
         ${this.metered && this.knows('densitometer') ? html`<tack-densitometer brief class="panel" .session=${session}></tack-densitometer>` : nothing}
       </div>
@@ -227,6 +227,11 @@ export class LessonBench extends SessionElement {
     if (shown === 'loupe') return html`<tack-loupe-panel untitled .session=${session}></tack-loupe-panel>`
     if (shown === 'press line') return html`<tack-line-picture .session=${session}></tack-line-picture>`
     return html`<tack-section-panel .session=${session}></tack-section-panel>`
+  }
+
+  /** Whether the lesson names one of these among the few it has, and does not just leave everything on. */
+  #names(controls: readonly Control[]): boolean {
+    return this.show !== undefined && this.#shows(controls)
   }
 
   #shows(controls: readonly Control[]): boolean {

@@ -63,11 +63,19 @@ function doneView(lesson: Lesson, progress: Progress, step: Step & { done?: stri
   </div>`
 }
 
+/** What is said of any wrong answer, and needs no saying beside words of the lesson's own. */
+const generalWords = [
+  'lesson.sequence',
+  'lesson.number',
+  'lesson.otherNumber',
+  'lesson.inPercent',
+  'lesson.notAfter',
+] satisfies LessonKey[]
+
 function missedView({ verdict, bench }: Missed, glossary: Glossary) {
   // "Not yet" says all there is to say of a wrong answer; a mistake that was foreseen is told in words of its own.
   const said = new Set<LessonKey>(['lesson.answer'])
-  if (verdict.feedback.length > 0)
-    for (const general of ['lesson.sequence', 'lesson.number', 'lesson.notAfter'] as const) said.add(general)
+  if (verdict.feedback.length > 0) for (const general of generalWords) said.add(general)
   // That inks print in the wrong order is also why a trap of theirs cannot be read.
   if (verdict.findings.some(({ met, expectation }) => !met && expectation.is === 'order')) said.add('lesson.notAfter')
   const findings = verdict.findings

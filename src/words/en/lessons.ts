@@ -68,7 +68,7 @@ export const lessons = {
   'lessons.notYet': 'Not yet.',
   'lessons.feedbackHidden': 'Handed in. Feedback is hidden.',
   'lessons.cameTrue': 'You predicted it: {chosen}',
-  'lessons.cameOtherwise': 'You predicted: {chosen}. The bench shows something else. Right is: {right}',
+  'lessons.cameOtherwise': 'You predicted: {chosen}. The bench shows something else. Right is: {right}.',
   'lessons.chooseFirst': 'Choose an answer first.',
   'lessons.chooseCause': 'Choose a cause, and tick what proves it.',
   'lessons.numberFirst': '“{given}” is no number. Type the number as the bench shows it, such as 1.2.',

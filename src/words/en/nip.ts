@@ -16,7 +16,7 @@ export const nip = {
   'nip.lifted-one':
     'In {count, number} of {of, number} the {weakest} below was weaker: it split instead, the blanket [[lifting|lifted]] part of it, and no {ink} stayed there.',
   'nip.torn':
-    'In {count, number} of {of, number} the paper was the weakest: its surface was [[picking|picked]] off with all that lay on it.',
+    'In {count, number} of {of, number} spots the paper was the weakest: its surface was [[picking|picked]] off with all that lay on it.',
   'nip.open':
     'In {count, number} of {of, number} spots the film was too thin to reach into a hollow, and touched nothing.',
 } as const

@@ -27,6 +27,7 @@ export const lesson: Translated<typeof english> = {
   'lesson.proof':
     'Tienes la causa.{surplus, plural, =0 {} one { Una de las pruebas que marcaste está como debe y no demuestra nada.} other { # de las pruebas que marcaste están como deben y no demuestran nada.}}{missing, plural, =0 {} one { Falta una prueba que la demuestra.} other { Faltan # pruebas que la demuestran.}}',
   'lesson.number': 'El banco da otro número para {reading}. Léelo otra vez, con el banco tal como está ahora.',
+  'lesson.inPercent': 'Tu número es una parte de uno. Se pide {reading} en tanto por ciento, como lo da el banco.',
   'lesson.otherNumber': 'El número que escribiste es {taken}. La pregunta es por {reading}.',
 
   'lesson.reading.massTrap': 'el atrapado en peso de {of} sobre {on}',

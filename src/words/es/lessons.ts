@@ -71,7 +71,7 @@ export const lessons: Translated<typeof english> = {
   'lessons.notYet': 'Todavía no.',
   'lessons.feedbackHidden': 'Entregado. Los comentarios están ocultos.',
   'lessons.cameTrue': 'Lo habías predicho: {chosen}',
-  'lessons.cameOtherwise': 'Habías predicho: {chosen}. El banco muestra otra cosa. Lo correcto es: {right}',
+  'lessons.cameOtherwise': 'Habías predicho: {chosen}. El banco muestra otra cosa. Lo correcto es: {right}.',
   'lessons.chooseFirst': 'Elige antes una respuesta.',
   'lessons.chooseCause': 'Elige una causa y marca lo que la demuestra.',
   'lessons.numberFirst': '«{given}» no es un número. Escríbelo como lo muestra el banco, por ejemplo 1,2.',

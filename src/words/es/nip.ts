@@ -19,7 +19,7 @@ export const nip: Translated<typeof english> = {
   'nip.lifted-one':
     'En {count, number} de {of, number} era más débil la película de {weakest}, debajo: se dividió ella, la mantilla [[lifting|levantó]] una parte, y allí no se quedó nada de {ink}.',
   'nip.torn':
-    'En {count, number} de {of, number} lo más débil fue el papel: su superficie quedó [[picking|arrancada]] con todo lo que tenía encima.',
+    'En {count, number} de {of, number} puntos lo más débil fue el papel: su superficie quedó [[picking|arrancada]] con todo lo que tenía encima.',
   'nip.open':
     'En {count, number} de {of, number} puntos la película era demasiado fina para llegar a un hueco y no tocó nada.',
 }
