@@ -52,7 +52,16 @@ function counted(context: BrowserContext): BrowserContext {
   })
 }
 
+/** With it, Chromium would stop and begin counting anew at every load, and tell no branches of what it has run before. */
+const oneCount = '--disable-features=RenderDocument'
+
 export const test = base.extend({
+  launchOptions: [
+    async ({ launchOptions }, use) => {
+      await use({ ...launchOptions, args: [...(launchOptions.args ?? []), oneCount] })
+    },
+    { scope: 'worker' },
+  ],
   browser: [
     async ({ browser }, use) => {
       const newContext = browser.newContext.bind(browser)
