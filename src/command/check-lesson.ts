@@ -4,10 +4,12 @@
  */
 import { existsSync, readFileSync, statSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
+import type { ProblemSaid } from '../press/problem.ts'
+import { said } from '../press/problem.ts'
 import { checkCourse, checkInCourse, readCourse } from '../lesson/check-course.ts'
 import type { FileProblem, TextOf } from '../lesson/check-course.ts'
 import type { Lesson } from '../lesson/lesson.ts'
-import { largestFile } from '../lesson/source.ts'
+import { largestFile, toldAt, tooLarge, top } from '../lesson/source.ts'
 import type { Command } from './command.ts'
 import { InputProblem } from './read-input.ts'
 
@@ -32,8 +34,11 @@ interface CheckedFile {
   file: string
   /** ids of the sound lessons in it */
   ids: string[]
-  problems: FileProblem[]
+  problems: FileLine[]
 }
+
+/** What is printed of a problem. */
+type FileLine = Omit<FileProblem, 'said'>
 
 function wholeCourse(file: string): CheckedFile {
   const text = read(file)
@@ -60,22 +65,22 @@ function oneLesson(file: string): CheckedFile {
   return { file, ids: lesson ? [idIn(lesson)] : [], problems: problems.map((problem) => ({ file, ...problem })) }
 }
 
-function unreadable(file: string, message: string): CheckedFile {
-  return { file, ids: [], problems: [{ file, line: 1, col: 1, message }] }
+function unreadable(file: string, problem: ProblemSaid): CheckedFile {
+  return { file, ids: [], problems: [{ file, ...toldAt(top, problem) }] }
 }
 
 function textIn(folder: string): TextOf {
   return (file) => read(join(folder, file))
 }
 
-function read(file: string): string | { problem: string } {
+function read(file: string): ReturnType<TextOf> {
   try {
     const { size } = statSync(file)
-    if (size > largestFile) return { problem: `is ${Math.ceil(size / 1024)} kB; allowed are files up to 256 kB` }
+    if (size > largestFile) return { problem: tooLarge(size) }
     return readFileSync(file, 'utf8')
   } catch (error) {
     const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error)
-    return { problem: `cannot be read (${reason}); give the name of a file` }
+    return { problem: said('checker.unreadable', { reason }) }
   }
 }
 
@@ -85,7 +90,7 @@ function idIn({ id, language }: Lesson): string {
 }
 
 /** Two files given that carry the same id in one language. */
-function givenTwice(checked: readonly CheckedFile[]): FileProblem[] {
+function givenTwice(checked: readonly CheckedFile[]): FileLine[] {
   const single = checked.filter(({ file }) => basename(file) !== 'course.yaml')
   return single.flatMap(({ file, ids }, at) => {
     const [id] = ids.length > 0 ? ids : ['']
@@ -94,8 +99,7 @@ function givenTwice(checked: readonly CheckedFile[]): FileProblem[] {
     return [
       {
         file,
-        line: 1,
-        col: 1,
+        ...top,
         message: `the id ${id} is also that of ${single[first].file}; every lesson has its own`,
       },
     ]

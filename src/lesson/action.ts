@@ -2,12 +2,15 @@
 import * as v from 'valibot'
 import { paperNames } from '../physics/paper.ts'
 import { checkSetUp } from '../press/check-setup.ts'
+import type { ProblemSaid } from '../press/problem.ts'
+import { carried, said } from '../press/problem.ts'
 import { usualSpeed } from '../press/presets.ts'
 import { ranges } from '../press/ranges.ts'
 import type { Ink, SetUp } from '../press/setup.ts'
 import type { Bench } from './bench.ts'
 import { benchOf, unitOf } from './bench.ts'
 import type { Control } from './control.ts'
+import type { Amount } from './field.ts'
 import { fields, flag, inkName, kindMessage, listOf, number, oneOf, wholeNumber } from './field.ts'
 import { setUpSchema } from './start.ts'
 
@@ -27,18 +30,18 @@ type PaperField = keyof typeof paperFields
 
 /** Changes of one number of one ink, of the press and of the paper. */
 function inkChange<const Name extends InkField>(name: Name) {
-  return fields(`the change ${name}`, { change: v.literal(name), of: inkName, to: within(inkFields[name]) })
+  return fields(['change', name], { change: v.literal(name), of: inkName, to: within(inkFields[name]) })
 }
 
 function pressChange<const Name extends PressField>(name: Name) {
-  return fields(`the change ${name}`, { change: v.literal(name), to: within(name) })
+  return fields(['change', name], { change: v.literal(name), to: within(name) })
 }
 
 function paperChange<const Name extends PaperField>(name: Name) {
-  return fields(`the change ${name}`, { change: v.literal(name), to: within(paperFields[name]) })
+  return fields(['change', name], { change: v.literal(name), to: within(paperFields[name]) })
 }
 
-function within(name: keyof typeof ranges) {
+function within(name: Amount & keyof typeof ranges) {
   return number(name, ranges[name].least, ranges[name].most)
 }
 
@@ -66,14 +69,14 @@ const changeNames = [
 /** Which sheet is read, as a lesson writes it. */
 export const sheetSchema = v.union(
   [v.literal('first'), v.literal('settled'), wholeNumber('sheet', ranges.sheet.least, ranges.sheet.most)],
-  `a sheet is first, settled or a whole number from ${String(ranges.sheet.least)} to ${String(ranges.sheet.most)}`,
+  carried('checker.sheet', { least: ranges.sheet.least, most: ranges.sheet.most }),
 )
 
 export const actionSchema = v.variant(
   'change',
   [
     /** takes the ink out and puts it in at unit `to`, counted from 1 */
-    fields('the change order', { change: v.literal('order'), of: inkName, to: wholeNumber('unit', 1, 8) }),
+    fields(['change', 'order'], { change: v.literal('order'), of: inkName, to: wholeNumber('unit', 1, 8) }),
     inkChange('tack'),
     inkChange('film'),
     inkChange('coverage'),
@@ -85,12 +88,12 @@ export const actionSchema = v.variant(
     pressChange('dampening'),
     paperChange('surface strength'),
     paperChange('absorbency'),
-    fields('the change paper', { change: v.literal('paper'), to: oneOf('paper', paperNames) }),
-    fields('the change kind', { change: v.literal('kind'), to: oneOf('kind of press', ['sheet-fed', 'web']) }),
-    fields('the change waterless', { change: v.literal('waterless'), to: flag }),
-    fields('the change sheet', { change: v.literal('sheet'), to: sheetSchema }),
-    fields('the change patch', { change: v.literal('patch'), to: listOf(inkName, 'inks', 1, 8) }),
-    fields('the change set-up', { change: v.literal('set-up'), to: setUpSchema }),
+    fields(['change', 'paper'], { change: v.literal('paper'), to: oneOf('paper', paperNames) }),
+    fields(['change', 'kind'], { change: v.literal('kind'), to: oneOf('kindOfPress', ['sheet-fed', 'web']) }),
+    fields(['change', 'waterless'], { change: v.literal('waterless'), to: flag }),
+    fields(['change', 'sheet'], { change: v.literal('sheet'), to: sheetSchema }),
+    fields(['change', 'patch'], { change: v.literal('patch'), to: listOf(inkName, 'inks', 1, 8) }),
+    fields(['change', 'set-up'], { change: v.literal('set-up'), to: setUpSchema }),
   ],
   kindMessage('change', 'change', changeNames),
 )
@@ -101,18 +104,19 @@ export function controlFor(action: Action): Control | undefined {
   return action.change === 'set-up' ? undefined : action.change
 }
 
-/** The bench with the change made, or in words why it cannot be; `bench` itself stays as it is. */
-export function act(bench: Bench, action: Action): Bench | { problem: string } {
+/** The bench with the change made, or why it cannot be; `bench` itself stays as it is. */
+export function act(bench: Bench, action: Action): Bench | { problem: ProblemSaid } {
   if (action.change === 'set-up') return benchOf(action.to)
   if (action.change === 'patch') return lookAt(bench, action.to)
   const unit = 'of' in action ? unitOf(bench.setUp, action.of) : 0
   if (typeof unit !== 'number') return unit
   const checked = checkSetUp(changed(bench.setUp, action, unit))
   if ('setUp' in checked) return { ...bench, setUp: checked.setUp }
-  return { problem: checked.problems.map(({ path, message }) => [path, message].filter(Boolean).join(': ')).join('; ') }
+  const [{ path, said: problem }] = checked.problems
+  return { problem: path === '' ? problem : said('checker.inSetUp', { place: path, problem }) }
 }
 
-function lookAt(bench: Bench, names: readonly string[]): Bench | { problem: string } {
+function lookAt(bench: Bench, names: readonly string[]): Bench | { problem: ProblemSaid } {
   const unknown = names.map((name) => unitOf(bench.setUp, name)).find((unit) => typeof unit !== 'number')
   return unknown ?? { ...bench, patch: names }
 }

@@ -1,6 +1,8 @@
 /** The bench as a lesson sees it: a set-up, the patch looked at, and what its sheet reads. */
 import type { Strip } from '../measure/strip.ts'
 import { stripOf } from '../measure/strip.ts'
+import type { ProblemSaid } from '../press/problem.ts'
+import { said } from '../press/problem.ts'
 import type { Readings } from '../press/readings.ts'
 import { runPress } from '../press/run.ts'
 import type { SetUp } from '../press/setup.ts'
@@ -33,9 +35,9 @@ export function readingsOf(setUp: SetUp): Readings {
   return stripFor(setUp).sheet
 }
 
-/** The unit (from 0) of the ink called `name`, or what is wrong in words. */
-export function unitOf(setUp: SetUp, name: string): number | { problem: string } {
+/** The unit (from 0) of the ink called `name`, or what is wrong. */
+export function unitOf(setUp: SetUp, name: string): number | { problem: ProblemSaid } {
   const unit = setUp.inks.findIndex((ink) => ink.name === name)
   if (unit >= 0) return unit
-  return { problem: `no ink is called ${name}; on the press are ${setUp.inks.map((ink) => ink.name).join(', ')}` }
+  return { problem: said('checker.noInk', { word: name, allowed: setUp.inks.map((ink) => ink.name).join(', ') }) }
 }

@@ -1,14 +1,16 @@
 /** Checks a course: its own file, and each of its lessons at its place in the order. */
 import * as v from 'valibot'
+import type { ProblemSaid } from '../press/problem.ts'
+import { said } from '../press/problem.ts'
 import type { CheckedLesson } from './check-lesson.ts'
-import { checkLesson, outlineOf, placed } from './check-lesson.ts'
+import { checkLesson, locate, outlineOf, placed } from './check-lesson.ts'
 import type { Course } from './course.ts'
 import { courseSchema } from './course.ts'
-import { didYouMean } from './field.ts'
 import type { Lesson } from './lesson.ts'
 import { glossaryIn } from './language.ts'
 import type { Problem } from './source.ts'
-import { readSource } from './source.ts'
+import { noSuch } from './references.ts'
+import { readSource, toldAt, top } from './source.ts'
 import type { Located } from './term-order.ts'
 
 /** A problem and the file it is in. */
@@ -34,28 +36,22 @@ export function readCourse(text: string): { course: Course | undefined; problems
   if (source.problems.length > 0) return { course: undefined, problems: source.problems }
   const parsed = v.safeParse(courseSchema, source.value)
   if (!parsed.success) {
-    const issues = parsed.issues.map((issue): Located => {
-      const path = (issue.path ?? []).map(({ key }) => key as string | number)
-      return { path, message: issue.message, ...(issue.expected === 'never' ? { atKey: true as const } : {}) }
-    })
-    return { course: undefined, problems: placed(issues, source) }
+    return { course: undefined, problems: placed(parsed.issues.map(locate), source) }
   }
   const terms = Object.keys(glossaryIn('en'))
-  const located = [
+  const located: Located[] = [
     ...parsed.output.everyday.flatMap((term, at) =>
-      terms.includes(term)
-        ? []
-        : [{ path: ['everyday', at], message: `${term} is no term of the glossary${didYouMean(term, terms)}` }],
+      terms.includes(term) ? [] : [{ path: ['everyday', at], said: noSuch(term, 'term', terms) }],
     ),
     ...parsed.output.lessons.flatMap((id, at, all) =>
-      all.indexOf(id) < at ? [{ path: ['lessons', at], message: `the lesson ${id} is listed twice` }] : [],
+      all.indexOf(id) < at ? [{ path: ['lessons', at], said: said('checker.lessonTwice', { id }) }] : [],
     ),
   ]
   return { course: parsed.output, problems: placed(located, source) }
 }
 
-/** The text of a file beside the course, or in words why it cannot be read. */
-export type TextOf = (file: string) => string | { problem: string }
+/** The text of a file beside the course, or why it cannot be read. */
+export type TextOf = (file: string) => string | { problem: ProblemSaid }
 
 /** Checks one lesson from its text, at the place its id has in the course; one the course does not hold stands alone. */
 export function checkInCourse(course: Course, text: string, textOf: TextOf): CheckedLesson {
@@ -75,13 +71,13 @@ export function checkCourse(courseFile: string, text: string, textOf: TextOf): C
   const checked = (course?.lessons ?? []).map((id) => {
     const file = lessonFile(id)
     const given = textOf(file)
-    if (typeof given !== 'string') return { file, lesson: undefined, problems: [{ ...top, message: given.problem }] }
+    if (typeof given !== 'string') return { file, lesson: undefined, problems: [toldAt(top, given.problem)] }
     const { lesson, problems: found, placeOf } = checkLesson(given, { everyday, explainedBefore })
     const outline = outlineOf(given)
     for (const term of outline.introduces) explainedBefore.add(term)
     if (!lesson || lesson.id === id) return { file, lesson, problems: found }
-    const message = `the id ${lesson.id} is not the name of its file, which is ${id}`
-    return { file, lesson, problems: [...found, { ...placeOf(['id']), message }] }
+    const misnamed = said('checker.idNotFile', { id: lesson.id, otherId: id })
+    return { file, lesson, problems: [...found, toldAt(placeOf(['id']), misnamed)] }
   })
   return {
     course,
@@ -92,5 +88,3 @@ export function checkCourse(courseFile: string, text: string, textOf: TextOf): C
     ],
   }
 }
-
-const top = { line: 1, col: 1 }

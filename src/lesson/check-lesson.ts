@@ -1,5 +1,6 @@
 /** Checks one lesson file from its text: every problem at once, each with its line and column. */
 import * as v from 'valibot'
+import { said, saidFrom } from '../press/problem.ts'
 import type { Glossary } from './language.ts'
 import { glossaryFor } from './language.ts'
 import type { Lesson } from './lesson.ts'
@@ -10,7 +11,7 @@ import { checkReferences } from './references.ts'
 import { checkReplay } from './replay.ts'
 import { checkShape } from './shape.ts'
 import type { Path, Place, Problem, Source } from './source.ts'
-import { readSource } from './source.ts'
+import { readSource, toldAt } from './source.ts'
 import type { Located } from './term-order.ts'
 import { checkTermOrder } from './term-order.ts'
 
@@ -66,7 +67,7 @@ function termProblems(value: unknown, { everyday, explainedBefore }: Standing, g
     ...checkTermOrder(passagesOf(value), declared, glossary),
     ...assumes.flatMap((term, at) =>
       explainedBefore && Object.hasOwn(glossary, term) && !explainedBefore.has(term) && !everyday.includes(term)
-        ? [{ path: ['assumes', at], message: `${term} is assumed, but no earlier lesson of the course explains it` }]
+        ? [{ path: ['assumes', at], said: said('checker.assumedTooSoon', { id: term }) }]
         : [],
     ),
   ]
@@ -75,19 +76,21 @@ function termProblems(value: unknown, { everyday, explainedBefore }: Standing, g
 function proseProblems(value: unknown): Located[] {
   const { opening, steps, closing } = passagesOf(value)
   const all = [...opening, ...steps.flatMap(({ text, others }) => [...(text ? [text] : []), ...others]), ...closing]
-  return all.flatMap(({ path, text }) => refusedIn(text).map(({ at, message }) => ({ path, offset: at, message })))
+  return all.flatMap(({ path, text }) =>
+    refusedIn(text).map(({ at, said: refused }) => ({ path, offset: at, said: refused })),
+  )
 }
 
-function locate(issue: v.BaseIssue<unknown>): Located {
+export function locate(issue: v.BaseIssue<unknown>): Located {
   const path = (issue.path ?? []).map(({ key }) => key as string | number)
   const unknownField = issue.type === 'strict_object' && issue.expected === 'never'
-  return { path, message: issue.message, ...(unknownField ? { atKey: true as const } : {}) }
+  return { path, said: saidFrom(issue.message), ...(unknownField ? { atKey: true as const } : {}) }
 }
 
 /** Gives each problem its line and column, and sorts them as they stand in the file. */
 export function placed(located: readonly Located[], { placeOf, placeOfKey }: Source): Problem[] {
   return located
-    .map(({ path, offset, atKey, message }) => ({ ...(atKey ? placeOfKey(path) : placeOf(path, offset)), message }))
+    .map(({ path, offset, atKey, said: found }) => toldAt(atKey ? placeOfKey(path) : placeOf(path, offset), found))
     .sort((a, b) => a.line - b.line || a.col - b.col)
 }
 

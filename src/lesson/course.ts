@@ -6,11 +6,11 @@ import { format } from './lesson.ts'
 /** How many terms of the glossary a course may treat as everyday words. */
 const mostEverydayWords = 12
 
-export const courseSchema = fields('a course', {
+export const courseSchema = fields('course', {
   format,
   title: text,
   /** terms of the glossary that need no explanation */
-  everyday: listOf(id, 'everyday words', 0, mostEverydayWords),
+  everyday: listOf(id, 'everyday', 0, mostEverydayWords),
   /** ids of lessons; the lesson two-inks is in two-inks.lesson.yaml beside the course */
   lessons: listOf(id, 'lessons', 1, 200),
 })

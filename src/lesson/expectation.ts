@@ -1,6 +1,7 @@
 /** What a step may expect: of the bench (its order, its readings, its controls), or of the learner's answer. */
 import * as v from 'valibot'
 import { paperNames } from '../physics/paper.ts'
+import { carried } from '../press/problem.ts'
 import { sheetSchema } from './action.ts'
 import { fields, flag, id, inkName, kindMessage, listOf, number, oneOf, text } from './field.ts'
 import { readingSchema, readings } from './reading.ts'
@@ -10,7 +11,7 @@ const units = [...new Set(Object.values(readings).map(({ unit }) => unit))]
 /** A value always says its unit, and it is the unit of its reading. */
 function compared<const Is extends string, const Extra extends v.ObjectEntries>(is: Is, extra: Extra) {
   return v.pipe(
-    fields(`the expectation ${is}`, {
+    fields(['expectation', is], {
       is: v.literal(is),
       reading: readingSchema,
       value: number('value', -1e6, 1e6),
@@ -23,7 +24,7 @@ function compared<const Is extends string, const Extra extends v.ObjectEntries>(
       const own = readings[reading.what].unit
       if (unit === own) return
       addIssue({
-        message: `${reading.what} is read in ${own}, not in ${unit}`,
+        message: carried('checker.unit', { word: reading.what, allowed: own, given: unit }),
         path: [{ type: 'object', origin: 'value', input: {}, key: 'unit', value: unit }],
       })
     }),
@@ -33,50 +34,50 @@ function compared<const Is extends string, const Extra extends v.ObjectEntries>(
 const benchNames = ['order', 'within', 'at least', 'at most', 'paper', 'kind', 'waterless', 'sheet', 'patch'] as const
 
 const benchOptions = [
-  fields('the expectation order', { is: v.literal('order'), inks: listOf(inkName, 'inks', 2, 8) }),
+  fields(['expectation', 'order'], { is: v.literal('order'), inks: listOf(inkName, 'inks', 2, 8) }),
   compared('within', { tolerance: number('tolerance', 0.001, 1e6) }),
   compared('at least', {}),
   compared('at most', {}),
-  fields('the expectation paper', { is: v.literal('paper'), value: oneOf('paper', paperNames) }),
-  fields('the expectation kind', { is: v.literal('kind'), value: oneOf('kind of press', ['sheet-fed', 'web']) }),
-  fields('the expectation waterless', { is: v.literal('waterless'), value: flag }),
-  fields('the expectation sheet', { is: v.literal('sheet'), value: sheetSchema }),
-  fields('the expectation patch', { is: v.literal('patch'), inks: listOf(inkName, 'inks', 1, 8) }),
+  fields(['expectation', 'paper'], { is: v.literal('paper'), value: oneOf('paper', paperNames) }),
+  fields(['expectation', 'kind'], { is: v.literal('kind'), value: oneOf('kindOfPress', ['sheet-fed', 'web']) }),
+  fields(['expectation', 'waterless'], { is: v.literal('waterless'), value: flag }),
+  fields(['expectation', 'sheet'], { is: v.literal('sheet'), value: sheetSchema }),
+  fields(['expectation', 'patch'], { is: v.literal('patch'), inks: listOf(inkName, 'inks', 1, 8) }),
 ] as const
 
 /** Something that must be so on the bench. */
-export const benchSchema = v.variant('is', [...benchOptions], kindMessage('expectation of the bench', 'is', benchNames))
+export const benchSchema = v.variant('is', [...benchOptions], kindMessage('benchExpectation', 'is', benchNames))
 export type BenchExpectation = v.InferOutput<typeof benchSchema>
 
 /** One answer to choose; where it is wrong, `feedback` says what the bench shows instead. */
-const choiceSchema = fields('a choice', { id, text, feedback: v.exactOptional(text) })
-const itemSchema = fields('an item', { id, text })
+const choiceSchema = fields('choice', { id, text, feedback: v.exactOptional(text) })
+const itemSchema = fields('item', { id, text })
 
 const questionNames = ['choice', 'sequence', 'diagnosis', 'number'] as const
 
 const questionOptions = [
-  fields('the expectation choice', {
+  fields(['expectation', 'choice'], {
     is: v.literal('choice'),
     choices: listOf(choiceSchema, 'choices', 2, 6),
     right: id,
   }),
   /** items are shown in the order written; `right` is the order asked for */
-  fields('the expectation sequence', {
+  fields(['expectation', 'sequence'], {
     is: v.literal('sequence'),
     items: listOf(itemSchema, 'items', 3, 8),
     right: listOf(id, 'ids', 3, 8),
   }),
   /** the cause, and what proves it */
-  fields('the expectation diagnosis', {
+  fields(['expectation', 'diagnosis'], {
     is: v.literal('diagnosis'),
     causes: listOf(choiceSchema, 'causes', 3, 8),
     right: id,
-    evidence: listOf(itemSchema, 'pieces of evidence', 2, 8),
+    evidence: listOf(itemSchema, 'evidence', 2, 8),
     because: listOf(id, 'ids', 1, 8),
   }),
   /** a number read off the bench and typed in; right is what the bench reads, within the tolerance */
   v.pipe(
-    fields('the expectation number', {
+    fields(['expectation', 'number'], {
       is: v.literal('number'),
       reading: readingSchema,
       tolerance: number('tolerance', 0.001, 1e6),
@@ -88,7 +89,7 @@ const questionOptions = [
       const own = readings[reading.what].unit
       if (unit !== own) {
         addIssue({
-          message: `${reading.what} is read in ${own}, not in ${unit}`,
+          message: carried('checker.unit', { word: reading.what, allowed: own, given: unit }),
           path: [{ type: 'object', origin: 'value', input: {}, key: 'unit', value: unit }],
         })
       }
@@ -113,12 +114,12 @@ export const mistakeSchema = v.variant(
   'is',
   [
     ...benchOptions,
-    fields('the mistake number', {
+    fields(['mistake', 'number'], {
       is: v.literal('number'),
       from: number('number', -1e6, 1e6),
       to: number('number', -1e6, 1e6),
     }),
-    fields('the mistake sequence', { is: v.literal('sequence'), order: listOf(id, 'ids', 1, 8) }),
+    fields(['mistake', 'sequence'], { is: v.literal('sequence'), order: listOf(id, 'ids', 1, 8) }),
   ],
   kindMessage('mistake', 'is', [...benchNames, 'number', 'sequence']),
 )

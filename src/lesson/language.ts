@@ -1,25 +1,23 @@
 /** The glossary a lesson is held to: that of its language, and the terms it brings along. */
 import * as v from 'valibot'
+import { carried, given } from '../press/problem.ts'
 import type { GlossaryTerm } from '../words/glossary-term.ts'
 import { glossary as english } from '../words/en/glossary.ts'
 import { glossary as spanish } from '../words/es/glossary.ts'
-import { fields, id, listOf, shown, text } from './field.ts'
+import { fields, id, listOf, text } from './field.ts'
 
 export type Glossary = Readonly<Record<string, GlossaryTerm>>
 
 const glossaries: Readonly<Record<string, Glossary>> = { en: english, es: spanish }
 const none: Glossary = {}
 
-const languageRule = 'allowed are tags such as en, es or pt-BR'
+const noLanguage = ({ input }: { input: unknown }) => carried('checker.language', { given: given(input) })
 
 /** A language tag such as en, es or pt-BR. */
-export const language = v.pipe(
-  v.string(({ input }) => `${shown(input)} is no language; ${languageRule}`),
-  v.regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, ({ input }) => `${shown(input)} is no language; ${languageRule}`),
-)
+export const language = v.pipe(v.string(noLanguage), v.regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, noLanguage))
 
 /** A term the program's own glossary does not have in this language. */
-const ownTermSchema = fields('a term', {
+const ownTermSchema = fields('term', {
   id,
   term: text,
   forms: v.optional(listOf(text, 'forms', 0, 40), []),

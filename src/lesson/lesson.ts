@@ -1,9 +1,10 @@
 /** A lesson file: one schema gives the types, the checks and the JSON Schema that helps an editor. */
 import * as v from 'valibot'
+import { carried, given } from '../press/problem.ts'
 import { ranges } from '../press/ranges.ts'
 import { cautionIds } from './caution.ts'
 import { controls } from './control.ts'
-import { fields, id, listOf, oneOf, shown, text, wholeNumber } from './field.ts'
+import { fields, id, listOf, oneOf, text, wholeNumber } from './field.ts'
 import { language, ownTermsSchema } from './language.ts'
 import { setUpSchema } from './start.ts'
 import { stepSchema, wayStep } from './step.ts'
@@ -12,19 +13,20 @@ import { stepSchema, wayStep } from './step.ts'
 const formatNumber = 1
 
 export const format = v.literal(formatNumber, ({ input }) =>
-  typeof input === 'number' && input > formatNumber
-    ? `format ${String(input)} is newer than this program, which reads format 1; use a newer program`
-    : `${shown(input)} is no format; allowed is 1`,
+  carried(typeof input === 'number' && input > formatNumber ? 'checker.newerFormat' : 'checker.format', {
+    given: given(input),
+    known: formatNumber,
+  }),
 )
 
 const control = oneOf('control', controls)
 
-const handoutSchema = fields('a handout', {
+const handoutSchema = fields('handout', {
   intro: v.exactOptional(text),
   /** steps whose section view is printed, as it stands once the step is done */
-  figures: v.exactOptional(listOf(fields('a figure', { step: id, caption: text }), 'figures', 1, 6)),
+  figures: v.exactOptional(listOf(fields('figure', { step: id, caption: text }), 'figures', 1, 6)),
   /** blanks to fill in, with the answers for a page of their own */
-  blanks: listOf(fields('a blank', { ask: text, answer: text }), 'blanks', 1, 20),
+  blanks: listOf(fields('blank', { ask: text, answer: text }), 'blanks', 1, 20),
 })
 
 const lessonFields = {
@@ -32,7 +34,7 @@ const lessonFields = {
   id,
   title: text,
   language,
-  minutes: wholeNumber('number of minutes', 1, 120),
+  minutes: wholeNumber('minutes', 1, 120),
   audience: text,
   /** terms the lesson uses without explaining them */
   assumes: v.optional(listOf(id, 'terms', 0, 120), []),
@@ -50,9 +52,9 @@ const lessonFields = {
   /** controls that are shown and cannot be changed */
   lock: v.optional(listOf(control, 'controls', 0, controls.length), []),
   steps: listOf(stepSchema, 'steps', 1, 40),
-  solution: listOf(wayStep, 'steps of the solution', 1, 40),
+  solution: listOf(wayStep, 'ways', 1, 40),
   handout: v.exactOptional(handoutSchema),
 }
 
-export const lessonSchema = fields('a lesson', lessonFields)
+export const lessonSchema = fields('lesson', lessonFields)
 export type Lesson = v.InferOutput<typeof lessonSchema>

@@ -4,6 +4,8 @@
  */
 import type { Token, Tokens } from 'marked'
 import { lexer } from 'marked'
+import type { ProblemSaid } from '../press/problem.ts'
+import { said } from '../press/problem.ts'
 import type { Glossary } from './language.ts'
 import { termsIn } from './terms.ts'
 
@@ -103,20 +105,17 @@ function words(text: string, glossary: Glossary | undefined): Inline[] {
 }
 
 /** What a lesson's Markdown may not hold, with its place in the text. */
-export function refusedIn(markdown: string): { at: number; message: string }[] {
-  const found: { at: number; message: string }[] = []
+export function refusedIn(markdown: string): { at: number; said: ProblemSaid }[] {
+  const found: { at: number; said: ProblemSaid }[] = []
   let from = 0
   const look = (token: Token) => {
     const at = Math.max(0, markdown.indexOf(token.raw, from))
     if (token.type === 'html') {
-      found.push({ at, message: `markup such as ${token.raw.trim().slice(0, 30)} is not allowed; write Markdown` })
+      found.push({ at, said: said('checker.markup', { word: token.raw.trim().slice(0, 30) }) })
     } else if (token.type === 'image') {
-      found.push({ at, message: 'an image is not allowed; let the learner look at the bench' })
+      found.push({ at, said: said('checker.image') })
     } else if (token.type === 'link' && !isSafeLink((token as Tokens.Link).href)) {
-      found.push({
-        at,
-        message: `a link to ${(token as Tokens.Link).href.slice(0, 40)} is not allowed; allowed are links that start with https://`,
-      })
+      found.push({ at, said: said('checker.link', { word: (token as Tokens.Link).href.slice(0, 40) }) })
     }
     const tokens = token as {
       tokens?: Token[]

@@ -8,6 +8,8 @@ import { densityFilters } from '../colour/density.ts'
 import { trapAt } from '../measure/patch-trap.ts'
 import { isRefused } from '../measure/said.ts'
 import { readPatch } from '../measure/strip.ts'
+import type { ProblemSaid } from '../press/problem.ts'
+import { said } from '../press/problem.ts'
 import { patchOf } from '../press/patches.ts'
 import { dampeningAt, temperatureAt } from '../press/setup.ts'
 import type { Bench } from './bench.ts'
@@ -35,7 +37,7 @@ interface Units {
 
 /** Why a reading cannot be taken: for an author, and as a message of the catalogue for a learner. */
 export interface Unread {
-  problem: string
+  problem: ProblemSaid
   message: LessonKey
   /** names of inks, for the message */
   values: Readonly<Record<string, string>>
@@ -62,7 +64,7 @@ export const readings = {
     read: ({ setUp }, { of, on }) => {
       const trap = readingsOf(setUp).traps.find(({ earlier, later }) => earlier === on && later === of)
       if (trap) return 100 * trap.massTrap
-      return notAfter(setUp.inks[of].name, setUp.inks[on].name, 'no trap can be read')
+      return notAfter('checker.noTrap', setUp.inks[of].name, setUp.inks[on].name)
     },
   },
   film: {
@@ -79,7 +81,7 @@ export const readings = {
     measured: true,
     read: ({ setUp }, { of, by }) => {
       if (of < by) return 100 * readingsOf(setUp).lifted[by][of]
-      return notAfter(setUp.inks[by].name, setUp.inks[of].name, 'it lifts none of it')
+      return notAfter('checker.noLifting', setUp.inks[by].name, setUp.inks[of].name)
     },
   },
   picked: {
@@ -108,8 +110,7 @@ export const readings = {
     read: ({ setUp }, { in: inks, through }) => {
       const { colour } = readPatch(stripFor(setUp), patchOf(inks ?? []))
       if (!isRefused(colour)) return colour.densitiesMinusPaper.T[through]
-      const problem = 'an ink of this patch has no colour, so no density can be read'
-      return { problem, message: 'lesson.noColour', values: {} }
+      return { problem: said('checker.noColour'), message: 'lesson.noColour', values: {} }
     },
   },
   /** by the Preucil equation, status T, through the filter for the second ink */
@@ -120,11 +121,14 @@ export const readings = {
     measured: true,
     read: ({ setUp }, { of, on }) => {
       const [later, earlier] = [setUp.inks[of].name, setUp.inks[on].name]
-      if (of <= on) return notAfter(later, earlier, 'no trap can be read')
+      if (of <= on) return notAfter('checker.noTrap', later, earlier)
       const trap = trapAt(stripFor(setUp), patchOf([on, of]), 'T')
       if (trap !== null && !isRefused(trap.apparent)) return trap.apparent.percent.preucil
-      const problem = `densities tell no trap of ${later} on ${earlier}`
-      return { problem, message: 'lesson.noApparentTrap', values: {} }
+      return {
+        problem: said('checker.noApparentTrap', { later, earlier }),
+        message: 'lesson.noApparentTrap',
+        values: {},
+      }
     },
   },
   tack: control('tack units', ['of'], ({ setUp }, { of }) => setUp.inks[of].tack),
@@ -140,9 +144,9 @@ export const readings = {
 export type ReadingName = keyof typeof readings
 export const readingNames = Object.keys(readings) as ReadingName[]
 
-function notAfter(later: string, earlier: string, so: string): Unread {
-  const problem = `${later} does not print after ${earlier}, so ${so}`
-  return { problem, message: 'lesson.notAfter', values: { later, earlier } }
+function notAfter(problem: 'checker.noTrap' | 'checker.noLifting', later: string, earlier: string): Unread {
+  const values = { later, earlier }
+  return { problem: said(problem, values), message: 'lesson.notAfter', values }
 }
 
 function control(unit: string, needs: readonly (keyof Where)[], read: ReadingKind['read']): ReadingKind {
@@ -159,7 +163,7 @@ const whereFields = {
 
 function readingFields<const Name extends ReadingName>(what: Name) {
   const { needs, mayHave }: ReadingKind = readings[what]
-  return fields(`the reading ${what}`, {
+  return fields(['reading', what], {
     what: v.literal(what),
     ...Object.fromEntries(needs.map((field) => [field, whereFields[field]])),
     ...Object.fromEntries(mayHave.map((field) => [field, v.exactOptional(whereFields[field])])),
@@ -204,15 +208,10 @@ function unitOrMissing({ setUp }: Bench, name: string): number | Unread {
 }
 
 /** "mass trap of yellow on cyan", for an author; a learner is told in the words of the catalogue */
-export function nameOfReading({ what, of, on, by, in: patch, through }: ReadingRef): string {
-  return [
-    what,
-    of && `of ${of}`,
-    on && `on ${on}`,
-    by && `by ${by}`,
-    patch && `in the patch of ${patch.join(', ')}`,
-    through && `through the ${through} filter`,
-  ]
-    .filter(Boolean)
-    .join(' ')
+export function nameOfReading({ what, of = none, on = none, by = none, in: patch, through }: ReadingRef): ProblemSaid {
+  const inks = patch?.join(', ') ?? none
+  return said('checker.reading', { word: what, of, on, by, inks, through: through ?? none })
 }
+
+/** What a message takes for something that is not there. */
+const none = 'none'

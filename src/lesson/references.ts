@@ -1,6 +1,9 @@
 /** Whatever a lesson refers to exists: ids are unique, answers are among the choices, steps and terms are there. */
+import type { ProblemSaid } from '../press/problem.ts'
+import { said } from '../press/problem.ts'
 import { isQuestion } from './expectation.ts'
-import { didYouMean } from './field.ts'
+import type { NameOf } from './field.ts'
+import { nearOr } from './field.ts'
 import type { Glossary } from './language.ts'
 import { glossaryIn } from './language.ts'
 import type { Lesson } from './lesson.ts'
@@ -14,13 +17,13 @@ export function checkReferences(lesson: Lesson, glossary: Glossary): Located[] {
   return [
     ...twice(lesson.steps, ['steps']),
     ...lesson.steps.flatMap((step, at) => stepReferences(step, ['steps', at], lesson, terms)),
-    ...namesOf(lesson.assumes, ['assumes'], 'term of the glossary', terms),
-    ...namesOf(lesson.introduces, ['introduces'], 'term of the glossary', terms),
+    ...namesOf(lesson.assumes, ['assumes'], 'term', terms),
+    ...namesOf(lesson.introduces, ['introduces'], 'term', terms),
     ...unexplained(lesson),
     ...ownTerms(lesson),
     ...lesson.assumes.flatMap((term, at) =>
       lesson.introduces.includes(term)
-        ? [{ path: ['assumes', at], message: `${term} is both assumed and introduced; keep one of them` }]
+        ? [{ path: ['assumes', at], said: said('checker.assumedAndIntroduced', { id: term }) }]
         : [],
     ),
     ...solutionReferences(lesson, steps),
@@ -29,7 +32,7 @@ export function checkReferences(lesson: Lesson, glossary: Glossary): Located[] {
     ),
     ...lesson.lock.flatMap((control, at) =>
       lesson.show && !lesson.show.includes(control)
-        ? [{ path: ['lock', at], message: `${control} is locked but not shown; add it to show or take it out here` }]
+        ? [{ path: ['lock', at], said: said('checker.lockedUnseen', { word: control }) }]
         : [],
     ),
   ]
@@ -38,9 +41,9 @@ export function checkReferences(lesson: Lesson, glossary: Glossary): Located[] {
 function stepReferences(step: Step, path: Path, { steps, introduces }: Lesson, terms: string[]): Located[] {
   return [
     ...(step.explains ?? []).flatMap((term, at) => {
-      const unknown = name(term, [...path, 'explains', at], 'term of the glossary', terms)
+      const unknown = name(term, [...path, 'explains', at], 'term', terms)
       if (unknown.length > 0 || introduces.includes(term)) return unknown
-      return [{ path: [...path, 'explains', at], message: `${term} is explained here but not listed under introduces` }]
+      return [{ path: [...path, 'explains', at], said: said('checker.notIntroduced', { id: term }) }]
     }),
     ...(step.kind === 'predict' ? predictReferences(step, path, steps) : []),
     ...('expect' in step ? questionReferences(step, path) : []),
@@ -52,11 +55,11 @@ function predictReferences(step: Extract<Step, { kind: 'predict' }>, path: Path,
   const later = steps.slice(steps.indexOf(step) + 1).filter(({ kind }) => kind === 'do' || kind === 'expect')
   return [
     ...twice(step.choices, [...path, 'choices']),
-    ...name(step.right, [...path, 'right'], 'choice of this step', ids),
+    ...name(step.right, [...path, 'right'], 'choice', ids),
     ...name(
       step.settledBy,
       [...path, 'settledBy'],
-      'later do or expect step',
+      'laterStep',
       later.map(({ id }) => id),
     ),
   ]
@@ -69,21 +72,21 @@ function questionReferences(step: Extract<Step, { kind: 'do' | 'expect' }>, path
   const at = [...path, 'expect', index]
   const sequences = (step.feedback ?? []).flatMap(({ when }, number) =>
     when.is === 'sequence' && question.is === 'sequence'
-      ? namesOf(when.order, [...path, 'feedback', number, 'when', 'order'], 'item of this step', idsOf(question.items))
+      ? namesOf(when.order, [...path, 'feedback', number, 'when', 'order'], 'item', idsOf(question.items))
       : [],
   )
   switch (question.is) {
     case 'choice':
       return [
         ...twice(question.choices, [...at, 'choices']),
-        ...name(question.right, [...at, 'right'], 'choice of this step', idsOf(question.choices)),
+        ...name(question.right, [...at, 'right'], 'choice', idsOf(question.choices)),
       ]
     case 'diagnosis':
       return [
         ...twice(question.causes, [...at, 'causes']),
         ...twice(question.evidence, [...at, 'evidence']),
-        ...name(question.right, [...at, 'right'], 'cause of this step', idsOf(question.causes)),
-        ...namesOf(question.because, [...at, 'because'], 'evidence of this step', idsOf(question.evidence)),
+        ...name(question.right, [...at, 'right'], 'cause', idsOf(question.causes)),
+        ...namesOf(question.because, [...at, 'because'], 'evidence', idsOf(question.evidence)),
       ]
     case 'sequence': {
       const { right, items } = question
@@ -92,8 +95,8 @@ function questionReferences(step: Extract<Step, { kind: 'do' | 'expect' }>, path
       return [
         ...sequences,
         ...twice(items, [...at, 'items']),
-        ...namesOf(right, [...at, 'right'], 'item of this step', ids),
-        ...(unlike ? [{ path: [...at, 'right'], message: 'right names every item of this step exactly once' }] : []),
+        ...namesOf(right, [...at, 'right'], 'item', ids),
+        ...(unlike ? [{ path: [...at, 'right'], said: said('checker.everyItem') }] : []),
       ]
     }
     default:
@@ -105,7 +108,7 @@ function solutionReferences({ solution }: Lesson, steps: string[]): Located[] {
   const known = solution.flatMap(({ step }, at) => name(step, ['solution', at, 'step'], 'step', steps))
   const repeated = solution.flatMap(({ step }, at) =>
     solution.findIndex((other) => other.step === step) < at
-      ? [{ path: ['solution', at, 'step'], message: `${step} is solved twice; allowed is once` }]
+      ? [{ path: ['solution', at, 'step'], said: said('checker.solvedTwice', { id: step }) }]
       : [],
   )
   return [...known, ...repeated]
@@ -121,18 +124,14 @@ function ownTerms({ glossary: own = [], language }: Lesson): Located[] {
     ...twice(own, ['glossary']),
     ...own.flatMap(({ id, term, forms }, at) => {
       if (Object.hasOwn(given, id)) {
-        return [
-          { path: ['glossary', at, 'id'], message: `${id} is in the program's glossary already; take it out here` },
-        ]
+        return [{ path: ['glossary', at, 'id'], said: said('checker.ownTermKnown', { id }) }]
       }
       const words = [term, ...forms]
       const clash = words.find((word) => taken.has(word.toLowerCase()))
       const other = clash === undefined ? undefined : taken.get(clash.toLowerCase())
       for (const word of words) taken.set(word.toLowerCase(), id)
       if (clash === undefined || other === undefined) return []
-      return [
-        { path: ['glossary', at], message: `"${clash}" is a word of ${other} already; every word belongs to one term` },
-      ]
+      return [{ path: ['glossary', at], said: said('checker.ownWordTaken', { word: clash, id: other }) }]
     }),
   ]
 }
@@ -141,26 +140,35 @@ function ownTerms({ glossary: own = [], language }: Lesson): Located[] {
 function unexplained({ introduces, steps }: Lesson): Located[] {
   const explained = new Set(steps.flatMap((step) => step.explains ?? []))
   return introduces.flatMap((term, at) =>
-    explained.has(term)
-      ? []
-      : [{ path: ['introduces', at], message: `${term} is introduced, but no step lists it under explains` }],
+    explained.has(term) ? [] : [{ path: ['introduces', at], said: said('checker.neverExplained', { id: term }) }],
   )
 }
 
-function name(given: string, path: Path, what: string, names: readonly string[]): Located[] {
-  if (names.includes(given)) return []
-  const few = names.length > 0 && names.length <= 12 ? `; allowed are ${names.join(', ')}` : ''
-  return [{ path, message: `${given} is no ${what}${few}${didYouMean(given, names)}` }]
+function name(given: string, path: Path, what: NameOf<'such'>, names: readonly string[]): Located[] {
+  return names.includes(given) ? [] : [{ path, said: noSuch(given, what, names) }]
 }
 
-function namesOf(given: readonly string[], path: Path, what: string, names: readonly string[]): Located[] {
+/** Names that are told; of more than these nobody reads all. */
+const mostNames = 12
+
+export function noSuch(given: string, what: NameOf<'such'>, names: readonly string[]): ProblemSaid {
+  const allowed = names.length > 0 && names.length <= mostNames ? names.join(', ') : 'none'
+  return said('checker.noSuch', {
+    word: given,
+    what: said(`checker.such.${what}`),
+    allowed,
+    near: nearOr(given, names),
+  })
+}
+
+function namesOf(given: readonly string[], path: Path, what: NameOf<'such'>, names: readonly string[]): Located[] {
   return given.flatMap((each, at) => name(each, [...path, at], what, names))
 }
 
 function twice(items: readonly { id: string }[], path: Path): Located[] {
   return items.flatMap(({ id }, at) =>
     items.findIndex((other) => other.id === id) < at
-      ? [{ path: [...path, at, 'id'], message: `the id ${id} is given twice; allowed is each id once` }]
+      ? [{ path: [...path, at, 'id'], said: said('checker.idTwice', { id }) }]
       : [],
   )
 }

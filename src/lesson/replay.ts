@@ -2,6 +2,8 @@
  * Goes through a lesson the author's own way, without a page, and proves it: each expectation can be reached, none is
  * true before anything was done, every claim about the bench holds, and only controls the learner has are used.
  */
+import type { ProblemSaid } from '../press/problem.ts'
+import { said } from '../press/problem.ts'
 import type { Action } from './action.ts'
 import { act, controlFor } from './action.ts'
 import type { Bench } from './bench.ts'
@@ -60,7 +62,7 @@ function perform(bench: Bench, actions: readonly Action[], path: Path, problems:
   return actions.reduce((now, action, at) => {
     const next = act(now, action)
     if (!('problem' in next)) return next
-    problems.push({ path: [...path, at], message: next.problem })
+    problems.push({ path: [...path, at], said: next.problem })
     return now
   }, bench)
 }
@@ -72,14 +74,12 @@ function closedControls(actions: readonly Action[], open: readonly Control[], pa
       return [
         {
           path: [...path, at],
-          message: 'a whole set-up is loaded by the lesson (changes of a step), not by the learner',
+          said: said('checker.wholeSetUp'),
         },
       ]
     }
     if (open.includes(control)) return []
-    return [
-      { path: [...path, at], message: `${control} is hidden or locked in this lesson, so the learner cannot do this` },
-    ]
+    return [{ path: [...path, at], said: said('checker.closed', { word: control }) }]
   })
 }
 
@@ -92,21 +92,20 @@ function standProblems({ sheetAfter, sheetIn }: Step, { setUp }: Bench, path: Pa
       : [
           {
             path: [...path, field],
-            message: `there is no unit ${String(unit)} on this press; allowed are 1 to ${String(units)}`,
+            said: said('checker.noUnit', { given: unit, most: units }),
           },
         ],
   )
   if (sheetAfter === undefined || sheetIn === undefined) return missing
-  return [
-    ...missing,
-    { path: [...path, 'sheetIn'], message: 'the sheet is after a unit or in its nip; keep one of them' },
-  ]
+  return [...missing, { path: [...path, 'sheetIn'], said: said('checker.sheetTwice') }]
 }
 
 function claimProblems(step: Step, bench: Bench, path: Path): Located[] {
   return (step.claims ?? []).flatMap((claim, at) => {
     const finding = judgeBench(claim, bench)
-    return finding.met ? [] : [{ path: [...path, 'claims', at], message: `is not so: ${whatIs(finding, bench)}` }]
+    return finding.met
+      ? []
+      : [{ path: [...path, 'claims', at], said: said('checker.claimNotSo', { shows: whatIs(finding, bench) }) }]
   })
 }
 
@@ -117,13 +116,13 @@ function predictProblems(
   path: Path,
 ): Located[] {
   if (way?.choose === undefined) {
-    return [{ path: [...path, 'id'], message: `the solution does not choose an answer for the prediction ${step.id}` }]
+    return [{ path: [...path, 'id'], said: said('checker.noAnswer', { id: step.id }) }]
   }
   if (way.choose === step.right) return []
   return [
     {
       path: [...wayPath, 'choose'],
-      message: `${way.choose} is not the right answer of ${step.id}, which is ${step.right}`,
+      said: said('checker.wrongAnswer', { otherId: way.choose, id: step.id, word: step.right }),
     },
   ]
 }
@@ -144,15 +143,13 @@ function askedProblems(
   const index = step.expect.findIndex(isQuestion)
   const question = step.expect.find(isQuestion)
   if (way === undefined) {
-    return [{ path: [...path, 'id'], message: `the solution does not say how ${step.id} is done`, stops: true }]
+    return [{ path: [...path, 'id'], said: said('checker.noWay', { id: step.id }), stops: true }]
   }
   if (question?.is === 'sequence' && question.items.every(({ id }, at) => id === question.right[at])) {
-    return [
-      { path: [...expectPath, index, 'items'], message: 'the items already stand in the right order', stops: false },
-    ]
+    return [{ path: [...expectPath, index, 'items'], said: said('checker.itemsInOrder'), stops: false }]
   }
   if (index < 0 && judgeStep(step, before).met) {
-    return [{ path: expectPath, message: 'is already true before the learner has done anything', stops: false }]
+    return [{ path: expectPath, said: said('checker.alreadyTrue'), stops: false }]
   }
   const { findings } = judgeStep(step, after, answerOf(way))
   return findings.flatMap((finding, at) =>
@@ -160,7 +157,7 @@ function askedProblems(
       ? []
       : {
           path: [...expectPath, at],
-          message: `is not reached by the solution: ${whatIs(finding, after)}`,
+          said: said('checker.notReached', { shows: whatIs(finding, after) }),
           stops: true,
         },
   )
@@ -179,50 +176,53 @@ function feedbackProblems(
   return (step.feedback ?? []).flatMap(({ when, after: mistaken }, at) => {
     const here = [...path, 'feedback', at]
     if (isMistake(when, after, answer)) {
-      return [{ path: [...here, 'when'], message: 'also holds when the step is solved, so it describes no mistake' }]
+      return [{ path: [...here, 'when'], said: said('checker.noMistake') }]
     }
     if (!mistaken) return []
     const problems = closedControls(mistaken, open, [...here, 'after'])
     const wrong = perform(before, mistaken, [...here, 'after'], problems)
     if (isMistake(when, wrong, answer)) return problems
-    const shows = when.is === 'number' || when.is === 'sequence' ? '' : `: ${whatIs(judgeBench(when, wrong), wrong)}`
-    return [...problems, { path: [...here, 'when'], message: `does not hold after these changes${shows}` }]
+    const unheld =
+      when.is === 'number' || when.is === 'sequence'
+        ? said('checker.noFeedback')
+        : said('checker.noFeedbackAs', { shows: whatIs(judgeBench(when, wrong), wrong) })
+    return [...problems, { path: [...here, 'when'], said: unheld }]
   })
 }
 
 function unreached({ steps }: Lesson, stoppedAt: number): Located[] {
   return steps.slice(stoppedAt + 1).map((step, index) => ({
     path: ['steps', stoppedAt + 1 + index, 'id'],
-    message: `${step.id} cannot be reached, as ${steps[stoppedAt].id} is never done`,
+    said: said('checker.unreachable', { id: step.id, otherId: steps[stoppedAt].id }),
   }))
 }
 
 /** What the bench has instead. */
-function whatIs({ expectation, value, unit, unread }: Finding, { setUp, patch }: Bench): string {
+function whatIs({ expectation, value, unit, unread }: Finding, { setUp, patch }: Bench): ProblemSaid {
   if (unread) return unread.problem
-  if ('reading' in expectation && value !== undefined) {
-    return `${nameOfReading(expectation.reading)} reads ${value.toFixed(2)} ${unit ?? ''}`.trim()
+  if ('reading' in expectation && value !== undefined && unit !== undefined) {
+    return said('checker.shows.reading', { reading: nameOfReading(expectation.reading), value, unit })
   }
-  return isQuestion(expectation) ? 'the answer is not the right one' : has(expectation, setUp, patch)
+  return isQuestion(expectation) ? said('checker.shows.wrongAnswer') : has(expectation, setUp, patch)
 }
 
 function has(
   { is }: BenchExpectation,
   { inks, paper, press, reading }: Bench['setUp'],
   patch: readonly string[],
-): string {
+): ProblemSaid {
   switch (is) {
     case 'order':
-      return `the order is ${inks.map((ink) => ink.name).join(', ')}`
+      return said('checker.shows.order', { inks: inks.map((ink) => ink.name).join(', ') })
     case 'paper':
-      return `the paper is ${paper.name}`
+      return said('checker.shows.paper', { word: paper.name })
     case 'kind':
-      return `the press is ${press.kind}`
+      return said('checker.shows.kind', { word: press.kind })
     case 'waterless':
-      return `the press is ${press.waterless ? 'waterless' : 'dampened'}`
+      return said('checker.shows.water', { waterless: press.waterless ? 'yes' : 'no' })
     case 'sheet':
-      return `the sheet read is ${typeof reading === 'object' ? String(reading.sheet) : reading}`
+      return said('checker.shows.sheet', { word: typeof reading === 'object' ? reading.sheet : reading })
     default:
-      return `the patch looked at is ${patch.join(', ')}`
+      return said('checker.shows.patch', { inks: patch.join(', ') })
   }
 }

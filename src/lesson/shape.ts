@@ -1,4 +1,6 @@
 /** What makes a lesson more than pages to click through: enough steps, of enough kinds, with something at stake. */
+import type { ProblemSaid } from '../press/problem.ts'
+import { said } from '../press/problem.ts'
 import type { Expectation } from './expectation.ts'
 import { isQuestion } from './expectation.ts'
 import type { Lesson } from './lesson.ts'
@@ -13,21 +15,15 @@ const fewestForeseen = 2
 export function checkShape({ steps }: Lesson): Located[] {
   const kinds = new Set(steps.map(({ kind }) => kind))
   const foreseen = steps.reduce((sum, step) => sum + foreseenErrors(step), 0)
-  const wanted: [boolean, string][] = [
-    [steps.length >= fewestSteps, `has ${String(steps.length)} steps; a lesson needs at least ${String(fewestSteps)}`],
-    [
-      kinds.size >= fewestKinds,
-      `has steps of ${String(kinds.size)} kinds; a lesson needs at least ${String(fewestKinds)} of say, predict, do, expect`,
-    ],
-    [kinds.has('predict'), 'has no predict step; the learner commits to an answer before the bench shows it'],
-    [steps.some(isMeasured), 'measures nothing; at least one step expects a reading taken off the sheet'],
-    [
-      foreseen >= fewestForeseen,
-      `has feedback for ${String(foreseen)} foreseen errors; a lesson needs at least ${String(fewestForeseen)}`,
-    ],
+  const wanted: [boolean, ProblemSaid][] = [
+    [steps.length >= fewestSteps, said('checker.fewSteps', { count: steps.length, least: fewestSteps })],
+    [kinds.size >= fewestKinds, said('checker.fewKinds', { count: kinds.size, least: fewestKinds })],
+    [kinds.has('predict'), said('checker.noPrediction')],
+    [steps.some(isMeasured), said('checker.nothingMeasured')],
+    [foreseen >= fewestForeseen, said('checker.fewForeseen', { count: foreseen, least: fewestForeseen })],
   ]
   return [
-    ...wanted.filter(([met]) => !met).map(([, message]) => ({ path: ['steps'], atKey: true as const, message })),
+    ...wanted.filter(([met]) => !met).map(([, found]) => ({ path: ['steps'], atKey: true as const, said: found })),
     ...unsettled(steps),
   ]
 }
@@ -37,8 +33,7 @@ function unsettled(steps: readonly Step[]): Located[] {
   return steps.flatMap((step, at) => {
     const settling = step.kind === 'predict' ? steps.find(({ id }) => id === step.settledBy) : undefined
     if (!settling || isMeasured(settling) || (settling.claims ?? []).some(reads)) return []
-    const message = `${settling.id} shows nothing that could settle this; let it expect or claim a reading off the sheet`
-    return [{ path: ['steps', at, 'settledBy'], message }]
+    return [{ path: ['steps', at, 'settledBy'], said: said('checker.unsettled', { id: settling.id }) }]
   })
 }
 

@@ -3,6 +3,8 @@
  * some thousand not only gives up but can take the whole page with it; and on a file of nothing but signs it takes seconds.
  */
 import { Lexer } from 'yaml'
+import type { ProblemSaid } from '../press/problem.ts'
+import { said } from '../press/problem.ts'
 
 /** Brackets open at once, or lists and fields begun on one line; a lesson has six. */
 const deepest = 60
@@ -15,7 +17,7 @@ const mostTokens = 20_000
 const textFollows = '\u001f'
 
 /** What is wrong with the text as a whole; undefined where it may be parsed. */
-export function beyondReading(text: string): string | undefined {
+export function beyondReading(text: string): ProblemSaid | undefined {
   let tokens = 0
   let brackets = 0
   let begun = 0
@@ -30,10 +32,8 @@ export function beyondReading(text: string): string | undefined {
     else if (token === '\n' || token === '\r\n') begun = 0
     else if (brackets === 0 && (token === '-' || token === '?' || token === ':')) begun++
     const isFarIn = before === '\n' && token.length > widest && token.trim() === ''
-    if (brackets > deepest || begun > deepest || isFarIn) {
-      return 'is nested too deep to read; allowed are a few levels'
-    }
-    if (++tokens > mostTokens) return `holds more than ${mostTokens} words and signs; a lesson is far shorter`
+    if (brackets > deepest || begun > deepest || isFarIn) return said('checker.tooDeep')
+    if (++tokens > mostTokens) return said('checker.tooManySigns', { most: mostTokens })
     before = token
   }
   return undefined

@@ -4,7 +4,10 @@
  */
 import type { Document, Node, Pair } from 'yaml'
 import { isAlias, isCollection, isMap, isNode, isPair, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml'
+import type { ProblemSaid } from '../press/problem.ts'
+import { inEnglish, said } from '../press/problem.ts'
 import { beyondReading } from './source-limits.ts'
+import { yamlProblem } from './yaml-problem.ts'
 
 /** Characters in the largest file read. */
 export const largestFile = 256 * 1024
@@ -18,7 +21,14 @@ export interface Place {
 
 /** One thing wrong with a file, where it stands, and what is allowed. */
 export interface Problem extends Place {
+  /** in English */
   message: string
+  /** the same to be said in any language */
+  said: ProblemSaid
+}
+
+export function toldAt(place: Place, said: ProblemSaid): Problem {
+  return { ...place, message: inEnglish(said), said }
 }
 
 export type Path = readonly (string | number)[]
@@ -33,7 +43,7 @@ export interface Source {
   placeOfKey: (path: Path) => Place
 }
 
-const top: Place = { line: 1, col: 1 }
+export const top: Place = { line: 1, col: 1 }
 /** Problems told of a file that is no sound YAML. */
 const mostTold = 100
 const forbiddenKeys = ['__proto__', 'constructor', 'prototype']
@@ -41,7 +51,7 @@ const forbiddenKeys = ['__proto__', 'constructor', 'prototype']
 /** Reads `text`; never throws. */
 export function readSource(text: string): Source {
   if (text.length > largestFile) {
-    return unreadable(`is ${String(Math.ceil(text.length / 1024))} kB; allowed are files up to 256 kB`)
+    return unreadable(tooLarge(text.length))
   }
   const tooMuch = beyondReading(text)
   if (tooMuch !== undefined) return unreadable(tooMuch)
@@ -59,59 +69,52 @@ export function readSource(text: string): Source {
   }
   const found = [...document.errors, ...document.warnings].filter(({ code }) => code !== 'TAG_RESOLVE_FAILED')
   const problems = firstOf([
-    ...found.map(({ pos, message }) => ({ ...at(pos[0]), message: yamlWords(message) })),
+    ...found.map((error) => toldAt(at(error.pos[0]), yamlProblem(error))),
     ...refused(document, at),
   ])
   const places = placesIn(document, text, at)
   return { value: problems.length > 0 ? undefined : document.toJS({ maxAliasCount: 0 }), problems, ...places }
 }
 
-function unreadable(message: string): Source {
-  return { value: undefined, problems: [{ ...top, message }], placeOf: () => top, placeOfKey: () => top }
+/** `size` in characters or bytes */
+export function tooLarge(size: number): ProblemSaid {
+  return said('checker.tooLarge', { size: Math.ceil(size / 1024), most: largestFile / 1024 })
 }
 
-/** Characters of the parser's words, which may quote a whole line, that are told. */
-const longestWords = 160
-
-/** The parser's own words. */
-function yamlWords(message: string): string {
-  const words = message.split('\n')[0].replace(/[.:]$/, '')
-  if (words.startsWith('Map keys must be unique')) return 'this field is given twice; allowed is each field once'
-  if (words.startsWith('Source contains multiple documents')) return 'a second document starts here; allowed is one'
-  const short = words.length > longestWords ? `${words.slice(0, longestWords)}...` : words
-  return `is not YAML as a lesson is written: ${short}`
+function unreadable(problem: ProblemSaid): Source {
+  return { value: undefined, problems: [toldAt(top, problem)], placeOf: () => top, placeOfKey: () => top }
 }
 
 /** As many as anybody reads. */
 function firstOf(problems: readonly Problem[]): Problem[] {
   if (problems.length <= mostTold) return [...problems]
   const { line, col } = problems[mostTold]
-  const more = problems.length - mostTold
-  return [...problems.slice(0, mostTold), { line, col, message: `${more} more problems are not told` }]
+  const more = said('checker.more', { count: problems.length - mostTold })
+  return [...problems.slice(0, mostTold), toldAt({ line, col }, more)]
 }
 
 /** What YAML can say and a lesson may not. */
 function refused(document: Document.Parsed, at: (offset: number) => Place): Problem[] {
   const problems: Problem[] = []
-  const say = (node: unknown, message: string) => {
-    problems.push({ ...(isNode(node) && node.range ? at(node.range[0]) : top), message })
+  const tell = (node: unknown, problem: ProblemSaid) => {
+    problems.push(toldAt(isNode(node) && node.range ? at(node.range[0]) : top, problem))
   }
   visit(document, {
-    Alias: (_, node) => say(node, 'an alias (*) is not allowed; write the value out'),
+    Alias: (_, node) => tell(node, said('checker.alias')),
     Node: (_, node) => {
-      if (!isAlias(node) && node.anchor) say(node, 'an anchor (&) is not allowed; write the value out where it is used')
-      if (node.tag) say(node, 'a tag (!) is not allowed; write the plain value')
+      if (!isAlias(node) && node.anchor) tell(node, said('checker.anchor'))
+      if (node.tag) tell(node, said('checker.tag'))
       if (
         isScalar(node) &&
         typeof node.value === 'string' &&
         /[\u0000-\u0008\u000b\u000c\u000e-\u001f]/.test(node.value)
       ) {
-        say(node, 'holds a control character; allowed is plain text')
+        tell(node, said('checker.controlCharacter'))
       }
     },
     Pair: (_, { key }) => {
-      if (!isScalar(key) || typeof key.value !== 'string') say(key, 'the name of a field is a plain word')
-      else if (forbiddenKeys.includes(key.value)) say(key, `${key.value} is not allowed as the name of a field`)
+      if (!isScalar(key) || typeof key.value !== 'string') tell(key, said('checker.fieldName'))
+      else if (forbiddenKeys.includes(key.value)) tell(key, said('checker.forbiddenName', { word: key.value }))
     },
   })
   return problems

@@ -1,6 +1,7 @@
 /** A set-up within a lesson: the bench's own checker reads it, and its problems become problems of the lesson. */
 import * as v from 'valibot'
 import { checkSetUp } from '../press/check-setup.ts'
+import { carry, said } from '../press/problem.ts'
 import type { SetUp } from '../press/setup.ts'
 
 export const setUpSchema = v.pipe(
@@ -8,10 +9,10 @@ export const setUpSchema = v.pipe(
   v.rawTransform<unknown, SetUp>(({ dataset, addIssue, NEVER }) => {
     const checked = checkSetUp(dataset.value)
     if ('setUp' in checked) return checked.setUp
-    for (const { path, message } of checked.problems) {
+    for (const { path, said: problem } of checked.problems) {
       const keys = keysOf(path)
       addIssue({
-        message: keys.length > 0 ? `${path} ${message}` : message,
+        message: carry(keys.length > 0 ? said('checker.inSetUp', { place: path, problem }) : problem),
         ...(keys.length > 0 ? { path: places(keys, dataset.value) } : {}),
       })
     }

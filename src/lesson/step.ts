@@ -1,5 +1,6 @@
 /** The four kinds of step, and what each may hold. */
 import * as v from 'valibot'
+import { carried } from '../press/problem.ts'
 import { inkCount } from '../press/ranges.ts'
 import { actionSchema } from './action.ts'
 import { cautionIds } from './caution.ts'
@@ -34,7 +35,7 @@ const everyStep = {
   note: v.exactOptional(text),
 }
 
-const feedbackSchema = fields('a feedback', {
+const feedbackSchema = fields('feedback', {
   when: mistakeSchema,
   say: text,
   /** how a learner would get there from the step's start: the checker then proves that this feedback comes */
@@ -49,10 +50,10 @@ const askedStep = {
   done: v.exactOptional(text),
 }
 
-const predictSchema = fields('a predict step', {
+const predictSchema = fields('predict', {
   kind: v.literal('predict'),
   ...everyStep,
-  choices: listOf(fields('a choice', { id, text, feedback: v.exactOptional(text) }), 'choices', 2, 6),
+  choices: listOf(fields('choice', { id, text, feedback: v.exactOptional(text) }), 'choices', 2, 6),
   right: id,
   /** the later step on which the bench shows the answer; only then is the learner told */
   settledBy: id,
@@ -61,21 +62,18 @@ const predictSchema = fields('a predict step', {
 export const stepSchema = v.variant(
   'kind',
   [
-    fields('a say step', { kind: v.literal('say'), ...everyStep }),
+    fields('say', { kind: v.literal('say'), ...everyStep }),
     predictSchema,
     /** something to be done on the bench */
-    fields('a do step', { kind: v.literal('do'), ...askedStep, expect: listOf(benchSchema, 'expectations', 1, 6) }),
+    fields('do', { kind: v.literal('do'), ...askedStep, expect: listOf(benchSchema, 'expectations', 1, 6) }),
     /** something to be reached on the bench by one's own way, or one question to be answered, or both */
     v.pipe(
-      fields('an expect step', {
+      fields('expect', {
         kind: v.literal('expect'),
         ...askedStep,
         expect: listOf(expectationSchema, 'expectations', 1, 6),
       }),
-      v.check(
-        ({ expect }) => expect.filter(isQuestion).length <= 1,
-        'a step asks one question at most; put the other in a step of its own',
-      ),
+      v.check(({ expect }) => expect.filter(isQuestion).length <= 1, carried('checker.oneQuestion')),
     ),
   ],
   kindMessage('step', 'kind', stepKinds),
@@ -89,12 +87,12 @@ export type Answer =
   { choose: string } | { sequence: string[] } | { enter: number } | { cause: string; because: string[] }
 
 /** The author's own way through one step: changes to the bench, or an answer. */
-export const wayStep = fields('a step of the solution', {
+export const wayStep = fields('way', {
   step: id,
   changes: v.exactOptional(listOf(actionSchema, 'changes', 1, 12)),
   choose: v.exactOptional(id),
   sequence: v.exactOptional(listOf(id, 'ids', 3, 8)),
-  enter: v.exactOptional(v.number('is no number; allowed is the number a learner would type')),
+  enter: v.exactOptional(v.number(carried('checker.answerNumber'))),
   cause: v.exactOptional(id),
   because: v.exactOptional(listOf(id, 'ids', 1, 8)),
 })

@@ -3,6 +3,8 @@
  * step that lists it under `explains`; its sentence from the glossary is shown beside that step, so the terms in that
  * sentence must be known by then as well. Title and objectives may name what the lesson is going to explain.
  */
+import type { ProblemSaid } from '../press/problem.ts'
+import { said } from '../press/problem.ts'
 import type { Glossary } from './language.ts'
 import type { LessonPassages, Passage, StepPassages } from './passages.ts'
 import type { Path } from './source.ts'
@@ -13,7 +15,7 @@ export interface Located {
   path: Path
   offset?: number
   atKey?: true
-  message: string
+  said: ProblemSaid
 }
 
 export interface TermDeclarations {
@@ -57,7 +59,7 @@ function explain(step: StepPassages, known: Set<string>, used: Set<string>, glos
       known.add(term)
       explained.add(term)
     } else if (text) {
-      problems.push({ path: text.path, offset: at, message: usedTooEarly(words, term) })
+      problems.push({ path: text.path, offset: at, said: usedTooEarly(words, term) })
     }
   }
   const missing = explains.filter((term) => Object.hasOwn(glossary, term) && !explained.has(term))
@@ -66,7 +68,7 @@ function explain(step: StepPassages, known: Set<string>, used: Set<string>, glos
     ...problems,
     ...missing.map((term) => ({
       path: [...path, 'explains', explains.indexOf(term)],
-      message: `${term} is to be explained here, but **${glossary[term].term}** does not stand in bold in the step's text`,
+      said: said('checker.notBold', { id: term, word: glossary[term].term }),
     })),
   ]
 }
@@ -81,10 +83,7 @@ function unknownInSentence(
   return termsIn(glossary[term].sentence, glossary).flatMap((use) => {
     used.add(use.term)
     if (known.has(use.term) || use.term === term) return []
-    return {
-      path,
-      message: `the glossary explains ${term} by "${use.words}" (${use.term}), which is not explained yet; explain it before, or list ${use.term} under assumes`,
-    }
+    return { path, said: said('checker.explainedByUnknown', { otherId: term, word: use.words, id: use.term }) }
   })
 }
 
@@ -96,12 +95,12 @@ function unknownIn(
 ): Located[] {
   return termsIn(text, glossary).flatMap(({ term, words, at }) => {
     used.add(term)
-    return known.has(term) ? [] : { path, offset: at, message: usedTooEarly(words, term) }
+    return known.has(term) ? [] : { path, offset: at, said: usedTooEarly(words, term) }
   })
 }
 
-function usedTooEarly(words: string, term: string): string {
-  return `"${words}" (${term}) is used before it is explained; explain it in an earlier step, or list ${term} under assumes`
+function usedTooEarly(words: string, term: string): ProblemSaid {
+  return said('checker.usedTooEarly', { word: words, id: term })
 }
 
 function unusedAssumptions(
@@ -113,8 +112,8 @@ function unusedAssumptions(
   return assumes.flatMap((term, at) => {
     const path = ['assumes', at]
     if (!Object.hasOwn(glossary, term)) return []
-    if (everyday.includes(term)) return { path, message: `${term} is an everyday word of the course; take it out` }
-    return used.has(term) ? [] : { path, message: `${term} is assumed but never used; take it out` }
+    if (everyday.includes(term)) return { path, said: said('checker.assumedEveryday', { id: term }) }
+    return used.has(term) ? [] : { path, said: said('checker.assumedUnused', { id: term }) }
   })
 }
 

@@ -2,6 +2,7 @@
 import { stringify } from 'yaml'
 import { papers } from '../physics/paper.ts'
 import { usualCoverage, usualFilm, usualPress } from '../press/presets.ts'
+import type { ProblemSaid } from '../press/problem.ts'
 import type { SetUp } from '../press/setup.ts'
 import type { Bench } from './bench.ts'
 import type { ReadingRef } from './reading.ts'
@@ -31,7 +32,11 @@ export function writeStart({ inks, paper, press, reading, seed }: SetUp): string
 }
 
 /** One line of `expect`: the reading as the bench has it now, within a tolerance in the reading's unit. */
-export function writeExpectation(bench: Bench, reading: ReadingRef, tolerance: number): string | { problem: string } {
+export function writeExpectation(
+  bench: Bench,
+  reading: ReadingRef,
+  tolerance: number,
+): string | { problem: ProblemSaid } {
   const value = read(bench, reading)
   if (typeof value !== 'number') return value
   const rounded = Number(value.toPrecision(3))

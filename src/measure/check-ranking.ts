@@ -2,6 +2,7 @@
 import * as v from 'valibot'
 import { publishedAims } from '../colour/data/published-aims.ts'
 import type { Problem } from '../press/problem.ts'
+import { problem } from '../press/problem.ts'
 import { checkSetUp } from '../press/check-setup.ts'
 import { allPairs, termNames, usualWeights } from '../press/order-score.ts'
 import type { SetUp } from '../press/setup.ts'
@@ -9,29 +10,21 @@ import type { RankingTask } from './order-service.ts'
 
 const aimNames = publishedAims.map(({ name }) => name)
 const mostWeight = 1_000_000
-const aimMessage = `is no aim; allowed are ${aimNames.join(', ')}, null for none, and an object with colours (one of these) and overprints (a list of lists of two or more ink names)`
-const weightMessage = `is not allowed; allowed are numbers from 0 to ${mostWeight} for ${termNames.join(', ')}`
+const aimValues = { allowed: aimNames.join(', ') }
+const weightValues = { most: mostWeight, allowed: termNames.join(', ') }
 
-const colours = v.nullable(v.picklist(aimNames, aimMessage))
-const aimSchema = v.union(
-  [
-    colours,
-    v.strictObject({
-      colours: v.exactOptional(colours),
-      overprints: v.exactOptional(
-        v.pipe(v.array(v.pipe(v.array(v.string()), v.minLength(2))), v.minLength(1), v.maxLength(256)),
-      ),
-    }),
-  ],
-  aimMessage,
-)
-const weight = v.exactOptional(
-  v.pipe(v.number(weightMessage), v.minValue(0, weightMessage), v.maxValue(mostWeight, weightMessage)),
-)
-const weightsSchema = v.strictObject(
-  { trap: weight, contamination: weight, picking: weight, colour: weight },
-  weightMessage,
-)
+const colours = v.nullable(v.picklist(aimNames))
+const aimSchema = v.union([
+  colours,
+  v.strictObject({
+    colours: v.exactOptional(colours),
+    overprints: v.exactOptional(
+      v.pipe(v.array(v.pipe(v.array(v.string()), v.minLength(2))), v.minLength(1), v.maxLength(256)),
+    ),
+  }),
+])
+const weight = v.exactOptional(v.pipe(v.number(), v.minValue(0), v.maxValue(mostWeight)))
+const weightsSchema = v.strictObject({ trap: weight, contamination: weight, picking: weight, colour: weight })
 
 /** Checks `input`, a set-up with or without `aim` and `weights`. Never throws. */
 export function checkRanking(input: unknown): { task: RankingTask } | { problems: Problem[] } {
@@ -41,8 +34,10 @@ export function checkRanking(input: unknown): { task: RankingTask } | { problems
   const goal = v.safeParse(v.optional(aimSchema), aim)
   const weighed = v.safeParse(v.optional(weightsSchema, {}), weights)
   const problems: Problem[] = 'problems' in checked ? [...checked.problems] : []
-  if (!goal.success) problems.push({ path: 'aim', message: aimMessage })
-  if (!weighed.success) problems.push({ path: pathBelow('weights', weighed.issues[0].path), message: weightMessage })
+  if (!goal.success) problems.push(problem('aim', 'problem.ranking.aim', aimValues))
+  if (!weighed.success) {
+    problems.push(problem(pathBelow('weights', weighed.issues[0].path), 'problem.ranking.weight', weightValues))
+  }
   if ('problems' in checked || !goal.success || !weighed.success) return { problems }
 
   const { setUp } = checked
@@ -72,9 +67,9 @@ function placesOf(overprints: readonly string[][], { inks }: SetUp, problems: Pr
     const places = overprint.map((name) => names.indexOf(name))
     const path = `aim.overprints[${index}]`
     if (places.includes(-1)) {
-      problems.push({ path, message: `names an ink that is not loaded; loaded are ${names.join(', ')}` })
+      problems.push(problem(path, 'problem.ranking.notLoaded', { allowed: names.join(', ') }))
     } else if (new Set(places).size < places.length) {
-      problems.push({ path, message: 'names an ink twice; an ink prints once on a spot' })
+      problems.push(problem(path, 'problem.ranking.twice'))
     }
     return places
   })

@@ -3,12 +3,16 @@
  * language. `message` is the same sentence in English, which the commands print.
  */
 import { IntlMessageFormat } from 'intl-messageformat'
-import type { ProblemKey } from '../words/en/problems.ts'
-import { problems as sentences } from '../words/en/problems.ts'
+import { checker } from '../words/en/checker.ts'
+import { problems } from '../words/en/problems.ts'
+
+const sentences = { ...problems, ...checker }
+export type ProblemKey = keyof typeof sentences
 
 export interface ProblemSaid {
   readonly message: ProblemKey
-  readonly values: Readonly<Record<string, string | number>>
+  /** a part of the sentence may be a message of its own */
+  readonly values: Readonly<Record<string, string | number | ProblemSaid>>
 }
 
 export interface Problem {
@@ -16,24 +20,60 @@ export interface Problem {
   path: string
   /** what is wrong and what is allowed, in English */
   message: string
-  /** the same to be said in any language; absent where a part that speaks English alone found it (the lesson format) */
-  said?: ProblemSaid
+  /** the same to be said in any language */
+  said: ProblemSaid
 }
 
 export function problem(path: string, message: ProblemKey, values: ProblemSaid['values'] = {}): Problem {
-  const sentence = new IntlMessageFormat(sentences[message], 'en').format<string>({ ...values })
-  return { path, message: String(sentence), said: { message, values } }
+  return problemAt(path, said(message, values))
+}
+
+function problemAt(path: string, found: ProblemSaid): Problem {
+  return { path, message: inEnglish(found), said: found }
+}
+
+export function said(message: ProblemKey, values: ProblemSaid['values'] = {}): ProblemSaid {
+  return { message, values }
+}
+
+const formats = new Map<ProblemKey, IntlMessageFormat>()
+
+/** The sentence as the commands print it. */
+export function inEnglish({ message, values }: ProblemSaid): string {
+  const format = formats.get(message) ?? new IntlMessageFormat(sentences[message], 'en')
+  formats.set(message, format)
+  return String(format.format<string>(withParts(values, inEnglish)))
+}
+
+/** The values of a message, its parts put into words. */
+export function withParts(
+  values: ProblemSaid['values'],
+  inWords: (part: ProblemSaid) => string,
+): Record<string, string | number> {
+  const words = Object.entries(values).map(
+    ([name, value]) => [name, typeof value === 'object' ? inWords(value) : value] as const,
+  )
+  return Object.fromEntries(words)
 }
 
 /** Schemas carry what they have to say as one text: this makes it, and `problemFrom` reads it. */
 export function carried(message: ProblemKey, values: ProblemSaid['values'] = {}): string {
-  return `${mark}${JSON.stringify({ message, values })}`
+  return carry(said(message, values))
+}
+
+export function carry(found: ProblemSaid): string {
+  return `${mark}${JSON.stringify(found)}`
 }
 
 export function problemFrom(path: string, text: string): Problem {
-  if (!text.startsWith(mark)) return { path, message: text }
-  const { message, values } = JSON.parse(text.slice(mark.length)) as ProblemSaid
-  return problem(path, message, values)
+  return problemAt(path, saidFrom(text))
+}
+
+/** A text that was not carried is a schema's own, in English; every schema here has messages, so there should be none. */
+export function saidFrom(text: string): ProblemSaid {
+  return text.startsWith(mark)
+    ? (JSON.parse(text.slice(mark.length)) as ProblemSaid)
+    : said('checker.other', { words: text })
 }
 
 /** No sentence starts with it. */

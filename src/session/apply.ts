@@ -5,6 +5,7 @@
 import type { Checked } from '../press/check-setup.ts'
 import { checkSetUp } from '../press/check-setup.ts'
 import { usualSpeed } from '../press/presets.ts'
+import { problem } from '../press/problem.ts'
 import type { Reading, SetUp } from '../press/setup.ts'
 import type { Change } from './change.ts'
 import { moved } from './order.ts'
@@ -16,8 +17,7 @@ import { writeSetUp } from './write-setup.ts'
 export function apply(setUp: SetUp, change: Change): Checked {
   const wrongUnit = unitsNamed(change).find((unit) => !(unit in setUp.inks))
   if (wrongUnit !== undefined) {
-    const message = `unit ${wrongUnit + 1} does not exist; allowed are whole numbers from 1 to ${setUp.inks.length}`
-    return { problems: [{ path: '', message }] }
+    return { problems: [problem('', 'problem.noUnit', { given: wrongUnit + 1, most: setUp.inks.length })] }
   }
   return checkSetUp(changed(writeSetUp(setUp), change))
 }

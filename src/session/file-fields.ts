@@ -56,8 +56,8 @@ function textUpTo(length: number) {
   )
 }
 
-const unit = wholeNumber('unit (the first is 0)', 0, inkCount.most - 1)
-const measures = all(oneOf('unit of measure', Object.values(unitNames).flat()), 'units of measure', 0, 12)
+const unit = wholeNumber('unitFromZero', 0, inkCount.most - 1)
+const measures = all(oneOf('measure', Object.values(unitNames).flat()), 'measures', 0, 12)
 
 const view: ReadField<ViewState> = fieldsOf('view', {
   view: bySchema(oneOf('view', viewNames)),
@@ -72,8 +72,8 @@ const view: ReadField<ViewState> = fieldsOf('view', {
       carried('problem.file.drill'),
     ),
   ),
-  scene: bySchema(wholeNumber('scene (the first is 0)', 0, mostScenes - 1)),
-  hide: bySchema(all(oneOf('part of the page', hideable), 'parts of the page', 0, hideable.length)),
+  scene: bySchema(wholeNumber('sceneFromZero', 0, mostScenes - 1)),
+  hide: bySchema(all(oneOf('part', hideable), 'parts', 0, hideable.length)),
 })
 
 const named = { name: textUpTo(longest.name), note: textUpTo(longest.note), setUp }

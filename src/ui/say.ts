@@ -23,10 +23,17 @@ export function say(key: MessageKey, values: MessageValues = {}): string {
   let format = formats.get(key)
   if (!format) {
     const { tag, words } = language()
-    format = readMessage(words[key], tag, sayName)
+    format = readMessage(words[key], tag, key.startsWith(ofFiles) ? asItStands : sayName)
     formats.set(key, format)
   }
   return format.fill(values)
+}
+
+/** The checker of lessons names the words of a file, which are the same in every language. */
+const ofFiles = 'checker.'
+
+function asItStands(word: string): string {
+  return word
 }
 
 /** A name that the program gave, in the page's language; one that a person gave stays as it is. */

@@ -2,6 +2,7 @@
 import { bench } from './en/bench.ts'
 import { board } from './en/board.ts'
 import { cautions } from './en/cautions.ts'
+import { checker } from './en/checker.ts'
 import { comfort } from './en/comfort.ts'
 import { drillRoom } from './en/drill-room.ts'
 import { drills } from './en/drills.ts'
@@ -33,6 +34,7 @@ export const en = {
   ...bench,
   ...board,
   ...cautions,
+  ...checker,
   ...comfort,
   ...drillRoom,
   ...drills,

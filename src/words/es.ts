@@ -3,6 +3,7 @@ import type { en } from './en.ts'
 import { bench } from './es/bench.ts'
 import { board } from './es/board.ts'
 import { cautions } from './es/cautions.ts'
+import { checker } from './es/checker.ts'
 import { comfort } from './es/comfort.ts'
 import { drillRoom } from './es/drill-room.ts'
 import { drills } from './es/drills.ts'
@@ -35,6 +36,7 @@ export const es: Translated<typeof en> = {
   ...bench,
   ...board,
   ...cautions,
+  ...checker,
   ...comfort,
   ...drillRoom,
   ...drills,

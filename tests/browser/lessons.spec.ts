@@ -274,6 +274,13 @@ test('an author sees problems with their lines, takes set-up and reading, and sa
     (area: HTMLTextAreaElement) => area.value.slice(0, area.selectionEnd).split('\n').length,
   )
   expect(line).toBe(sound.split('\n').findIndex((each) => each.includes('kind: say')) + 1)
+  await page.getByLabel('Language').selectOption('es')
+  const inSpanish = page.getByRole('button', {
+    name: /^Línea \d+, columna \d+: "sya" no es ninguna clase de paso; valen say, .*; ¿querías decir say\?$/,
+  })
+  await expect(inSpanish).toBeVisible()
+  await expect(inSpanish.locator('[lang]')).toHaveCount(0)
+  await page.getByLabel('Idioma').selectOption('en')
 
   await text.fill(sound)
   await enter(page, 'Tack of cyan', '13.5')

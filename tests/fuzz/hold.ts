@@ -1,6 +1,7 @@
 /** What is held of a case, and the words for what does not hold. */
 import { isDeepStrictEqual } from 'node:util'
 import { stringify } from 'fast-check'
+import type { ProblemSaid } from '../../src/press/problem.ts'
 
 export function tell(what: string): never {
   throw new Error(what)
@@ -19,6 +20,12 @@ export function spoken(sentence: string, given: string): void {
     tell(`The machine speaks: ${brief(sentence)}`)
   }
   if (sentence.length > 2000) tell(`A problem takes ${sentence.length} characters.`)
+}
+
+/** No part of it is a library's sentence, which is in English alone. */
+export function ownWords({ message, values }: ProblemSaid): void {
+  if (message === 'checker.other') tell(`A library speaks: ${brief(values)}`)
+  for (const value of Object.values(values)) if (typeof value === 'object') ownWords(value)
 }
 
 /** Every number in it is one. */

@@ -8,7 +8,7 @@ import { handoutOf } from '../../src/lesson/handout.ts'
 import { begin, resume } from '../../src/lesson/progress.ts'
 import type { Problem } from '../../src/lesson/source.ts'
 import { everyday, soundLesson } from '../lesson/sound-lesson.ts'
-import { spoken, tell } from './hold.ts'
+import { ownWords, spoken, tell } from './hold.ts'
 import { anyText, spoiltText, textEdits } from './spoil-text.ts'
 import { spoiltTree, treeEdits } from './spoil-tree.ts'
 import { subject } from './subject.ts'
@@ -40,9 +40,10 @@ const anyLesson = fc.oneof(
 )
 
 function told(problems: readonly Problem[], given: string): void {
-  for (const { line, col, message } of problems) {
+  for (const { line, col, message, said } of problems) {
     if (!(line >= 1 && col >= 1)) tell(`A problem stands at line ${line}, column ${col}.`)
     spoken(message, given)
+    ownWords(said)
   }
 }
 

@@ -10,7 +10,7 @@ import { usableSettings } from '../../src/session/settings.ts'
 import { writeSetUp } from '../../src/session/write-setup.ts'
 import { anySetUp } from '../session/any-linked.ts'
 import { anySaved } from '../session/any-saved.ts'
-import { finite, same, spoken, tell } from './hold.ts'
+import { finite, ownWords, same, spoken, tell } from './hold.ts'
 import { anyText, spoiltText, textEdits } from './spoil-text.ts'
 import { spoiltTree, treeEdits } from './spoil-tree.ts'
 import { subject } from './subject.ts'
@@ -49,7 +49,10 @@ function readSoundly(text: string): void {
     return
   }
   sound(opened.saved)
-  for (const { message } of opened.problems) spoken(message, text)
+  for (const { message, said } of opened.problems) {
+    spoken(message, text)
+    ownWords(said)
+  }
   if (opened.problems.length > 10_000) tell(`${opened.problems.length} problems are told of one file.`)
   // What has been taken from a file is legal, and can be saved and opened again.
   const again = readFile(writeFile(opened.saved))

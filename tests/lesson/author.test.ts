@@ -1,5 +1,6 @@
 /** What the author's buttons write is read back by the checker as what stands on the bench; and the handout. */
 import { describe, expect, test } from 'vitest'
+import { inEnglish } from '../../src/press/problem.ts'
 import { parse } from 'yaml'
 import { act } from '../../src/lesson/action.ts'
 import { checkLesson } from '../../src/lesson/check-lesson.ts'
@@ -45,7 +46,7 @@ describe('"take this reading as the expectation"', () => {
 
   test('holds on the bench it was taken from, and no longer once the bench is changed', () => {
     const text = writeExpectation(opens, { what: 'mass trap', of: 'magenta', on: 'cyan' }, 1)
-    if (typeof text !== 'string') throw new Error(text.problem)
+    if (typeof text !== 'string') throw new Error(inEnglish(text.problem))
     const [expectation] = parse(text) as BenchExpectation[]
     expect(judgeBench(expectation, opens).met).toBe(true)
     const next = act(opens, { change: 'tack', of: 'magenta', to: 9 })
@@ -54,15 +55,16 @@ describe('"take this reading as the expectation"', () => {
 
   test('can be put into a lesson as it stands', () => {
     const text = writeExpectation(opens, { what: 'picked' }, 5)
-    if (typeof text !== 'string') throw new Error(text.problem)
+    if (typeof text !== 'string') throw new Error(inEnglish(text.problem))
     const withClaim = changed('    done: Well done.', `    claims:\n      ${text.trimEnd()}\n    done: Well done.`)
     expect(checkLesson(withClaim, { everyday }).problems).toEqual([])
   })
 
   test('says why there is no reading', () => {
-    expect(writeExpectation(opens, { what: 'mass trap', of: 'cyan', on: 'magenta' }, 1)).toMatchObject({
-      problem: 'cyan does not print after magenta, so no trap can be read',
-    })
+    const none = writeExpectation(opens, { what: 'mass trap', of: 'cyan', on: 'magenta' }, 1)
+    expect(typeof none === 'object' && inEnglish(none.problem)).toBe(
+      'cyan does not print after magenta, so no trap can be read',
+    )
   })
 })
 

@@ -1,5 +1,6 @@
 /** A learner's way: forward only when something was done, kept over a reload, summed up honestly. */
 import { expect, test } from 'vitest'
+import { inEnglish } from '../../src/press/problem.ts'
 import { act } from '../../src/lesson/action.ts'
 import type { Bench } from '../../src/lesson/bench.ts'
 import { checkLesson } from '../../src/lesson/check-lesson.ts'
@@ -86,7 +87,7 @@ test('a committed prediction cannot be changed, and is told only once the bench 
 test('a learner who gets everything wrong is answered, counted and not let past', () => {
   const progress = begin(lesson, 'lower')
   const spoilt = act(benchAt('lower').opens, { change: 'tack', of: 'magenta', to: 16 })
-  if ('problem' in spoilt) throw new Error(spoilt.problem)
+  if ('problem' in spoilt) throw new Error(inEnglish(spoilt.problem))
   const first = handIn(lesson, progress, spoilt)
   expect(first.verdict).toMatchObject({ met: false, feedback: ['That was up.'] })
   expect(first.verdict?.findings[0]).toMatchObject({ met: false, unit: 'um' })

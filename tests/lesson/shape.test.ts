@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import { checkLesson } from '../../src/lesson/check-lesson.ts'
 import type { Lesson } from '../../src/lesson/lesson.ts'
 import { checkShape } from '../../src/lesson/shape.ts'
+import { inEnglish } from '../../src/press/problem.ts'
 import { everyday, soundLesson } from './sound-lesson.ts'
 
 const { lesson } = checkLesson(soundLesson, { everyday })
@@ -10,7 +11,7 @@ if (!lesson) throw new Error('the sound lesson is not sound')
 const sound: Lesson = lesson
 
 function messages(steps: Lesson['steps']): string[] {
-  return checkShape({ ...sound, steps }).map(({ message }) => message)
+  return checkShape({ ...sound, steps }).map(({ said }) => inEnglish(said))
 }
 
 test('the sound lesson has what it needs', () => {
@@ -37,7 +38,7 @@ test.each([
   [
     'too few foreseen errors',
     (steps: Lesson['steps']) => steps.map((step) => (step.id === 'lower' ? { ...step, feedback: [] } : step)),
-    /has feedback for 1 foreseen errors; a lesson needs at least 2/,
+    /has feedback for 1 foreseen error; a lesson needs at least 2/,
   ],
 ] as const)('%s', (_, change, message) => {
   expect(messages(change(sound.steps)).join('\n')).toMatch(message)

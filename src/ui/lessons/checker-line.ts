@@ -1,8 +1,8 @@
-/** One line of the lesson checker: its place in the page's language, its words in English, which they still are. */
-import { html } from 'lit'
+/** One line of the lesson checker: where, and what is wrong. */
 import type { Problem } from '../../lesson/source.ts'
+import { saySaid } from '../problem-words.ts'
 import { say } from '../say.ts'
 
-export function checkerLine({ line, col, message }: Problem) {
-  return html`${say('lessons.problemAt', { line, col })} <span lang="en">${message}</span>`
+export function checkerLine({ line, col, said }: Problem): string {
+  return `${say('lessons.problemAt', { line, col })} ${saySaid(said)}`
 }

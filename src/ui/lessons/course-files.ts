@@ -11,6 +11,7 @@ import type { Lesson } from '../../lesson/lesson.ts'
 import { lessonSchema } from '../../lesson/lesson.ts'
 import { readSource } from '../../lesson/source.ts'
 import { textMark } from '../../lesson/text-mark.ts'
+import { said } from '../../press/problem.ts'
 import type { Learning } from '../../session/learning.ts'
 import { language } from '../language.ts'
 
@@ -48,7 +49,7 @@ function englishText(id: string): string {
   return texts[`../../../lessons/${lessonFile(id)}`]
 }
 
-const textOf: TextOf = (file) => texts[`../../../lessons/${file}`] ?? { problem: `there is no ${file}` }
+const textOf: TextOf = (file) => texts[`../../../lessons/${file}`] ?? { problem: said('checker.notThere', { word: file }) }
 
 /** by their texts */
 const read = new Map<string, Lesson>()

@@ -9,6 +9,7 @@ import type { Problem } from '../../lesson/source.ts'
 import { writeExpectation, writeStart } from '../../lesson/write.ts'
 import type { Learning } from '../../session/learning.ts'
 import { benchNow } from '../../session/lesson-bench.ts'
+import { saySaid } from '../problem-words.ts'
 import { say, sayNumber } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
@@ -246,7 +247,7 @@ export class LessonAuthor extends SessionElement {
     const { reading } = choices.at(this.reading) ?? choices[0]
     const line = writeExpectation(bench, reading, this.tolerance ?? this.#usualTolerance())
     if (typeof line !== 'string') {
-      this.told = say('lessons.noSuchReading', { problem: line.problem })
+      this.told = say('lessons.noSuchReading', { problem: saySaid(line.problem) })
       return
     }
     const caret = this.#field.selectionEnd

@@ -26,7 +26,14 @@ export const problems = {
   'problem.inks': `${given} is not allowed; allowed is a list of inks in unit order`,
   'problem.inkCount':
     '{count, plural, one {1 ink is} other {{count} inks are}} not allowed; allowed are {least} to {most}',
+  'problem.noUnit': 'unit {given} does not exist; allowed are whole numbers from 1 to {most}',
   'problem.loadedAlready': '{given} is already loaded; every ink needs a name of its own',
+
+  'problem.ranking.aim':
+    'is no aim; allowed are {allowed}, null for none, and an object with colours (one of these) and overprints (a list of lists of two or more ink names)',
+  'problem.ranking.weight': 'is not allowed; allowed are numbers from 0 to {most} for {allowed}',
+  'problem.ranking.notLoaded': 'names an ink that is not loaded; loaded are {allowed}',
+  'problem.ranking.twice': 'names an ink twice; an ink prints once on a spot',
 
   'problem.event.number': `is not allowed; allowed are ${range}`,
   'problem.event.kind': 'is no event; allowed are {allowed}',
@@ -75,5 +82,3 @@ export const problems = {
   'problem.file.deep': 'is no progress; allowed are up to {most} levels, and numbers that JSON can write',
   'problem.file.noSetUp': 'is missing; it cannot be shown without its set-up',
 } as const
-
-export type ProblemKey = keyof typeof problems

@@ -26,7 +26,14 @@ export const problems: Translated<typeof english> = {
   'problem.inks': `${given} no vale aquí; vale una lista de tintas en el orden de los cuerpos`,
   'problem.inkCount':
     '{count, plural, one {1 tinta no puede ser} other {{count} tintas no pueden ser}}; pueden ser de {least} a {most}',
+  'problem.noUnit': 'no hay cuerpo {given}; valen números enteros de 1 a {most}',
   'problem.loadedAlready': '{given} ya está cargada; cada tinta necesita un nombre propio',
+
+  'problem.ranking.aim':
+    'no es ningún objetivo; valen {allowed}, null si no hay ninguno, y un objeto con colours (uno de estos) y overprints (una lista de listas de dos o más nombres de tintas)',
+  'problem.ranking.weight': 'no vale aquí; valen números de 0 a {most} para {allowed}',
+  'problem.ranking.notLoaded': 'nombra una tinta que no está cargada; están cargadas {allowed}',
+  'problem.ranking.twice': 'nombra una tinta dos veces; una tinta imprime una sola vez en cada punto',
 
   'problem.event.number': `no vale aquí; valen ${range}`,
   'problem.event.kind': 'no es ningún suceso; valen {allowed}',
