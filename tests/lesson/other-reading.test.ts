@@ -7,6 +7,7 @@ import type { ReadingRef } from '../../src/lesson/reading.ts'
 import { read } from '../../src/lesson/reading.ts'
 import type { AskedStep } from '../../src/lesson/step.ts'
 import { checkSetUp } from '../../src/press/check-setup.ts'
+import { inEnglish } from '../../src/press/problem.ts'
 
 const inks = [
   { name: 'cyan', tack: 14 },
@@ -22,7 +23,7 @@ const film: ReadingRef = { what: 'film', of: 'yellow', in: ['cyan', 'yellow'] }
 /** As a learner reads it off the bench. */
 function shown(reading: ReadingRef, digits: number): number {
   const value = read(bench, reading)
-  if (typeof value !== 'number') throw new Error(value.problem)
+  if (typeof value !== 'number') throw new Error(inEnglish(value.problem))
   return Number(value.toFixed(digits))
 }
 
