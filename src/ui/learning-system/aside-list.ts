@@ -63,7 +63,7 @@ export class AsideList extends LitElement {
           html`<p>${say('system.aside.crowdedOut', { moment: sayMoment(lastOf(entries)), most: mostAside })}</p>`,
       )}
       <ul>
-        ${list.map((each) => this.#attempt(each))}
+        ${list.map((each) => this.#attempt(each, aside.workIn(each)))}
       </ul>
       ${
         this.removed
@@ -76,8 +76,7 @@ export class AsideList extends LitElement {
     </details>`
   }
 
-  #attempt(aside: Aside) {
-    const work = this.visit.workAside(aside)
+  #attempt(aside: Aside, work: Work | null) {
     const moment = sayMoment(lastOf(aside.entries))
     const about = [say('system.aside.of', { moment, answers: aside.entries.length }), ...(work ? titlesOf(work) : [])]
     const named = (words: string) => `${words}: ${moment}`
@@ -108,11 +107,11 @@ export class AsideList extends LitElement {
 
   #remove(aside: Aside): void {
     this.removed = aside
-    this.visit.removeAside(aside)
+    this.visit.aside?.remove(aside)
   }
 
   readonly #putBack = (): void => {
-    if (this.removed) this.visit.putBackAside(this.removed)
+    if (this.removed) this.visit.aside?.putBack(this.removed)
     this.removed = null
   }
 }

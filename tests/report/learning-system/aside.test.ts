@@ -57,7 +57,7 @@ test('every attempt set aside is kept beside those before, and can be read', asy
   )
   const visit = await room.openNew()
   const list = visit.aside?.list ?? []
-  expect(list.map((each) => visit.workAside(each))).toEqual(works)
+  expect(list.map((each) => visit.aside?.workIn(each))).toEqual(works)
   expect(list.map(({ entries }) => entries.length)).toEqual([1, 1, 1])
   // The new attempt begins with nothing, and the next one sets none of them aside again.
   expect(visit.work).toEqual(noWork)
@@ -72,7 +72,7 @@ test('where there are too many, the oldest is named, and gone with the page', as
   const { list = [], crowdedOut = [] } = visit.aside ?? {}
   expect(list).toHaveLength(mostAside + 1)
   expect(crowdedOut).toEqual(list.slice(0, 1))
-  expect(visit.workAside(crowdedOut[0])).not.toBeNull()
+  expect(visit.aside?.workIn(crowdedOut[0])).not.toBeNull()
   visit.leave()
   const next = await room.openNew()
   expect(next.aside?.list).toEqual(list.slice(1))
@@ -86,9 +86,9 @@ test('one that is removed leaves nothing in the browser, and can be put back', a
   const [only] = visit.aside?.list ?? []
   const kept = () => [...room.storage.entries.keys()].filter((key) => key.startsWith('tackstair aside'))
   expect(kept()).toHaveLength(1)
-  visit.removeAside(only)
+  visit.aside?.remove(only)
   expect([visit.aside?.list, kept()]).toEqual([[], []])
-  visit.putBackAside(only)
+  visit.aside?.putBack(only)
   expect([visit.aside?.list, kept()]).toEqual([[only], [expect.any(String)]])
 })
 

@@ -1,5 +1,5 @@
 /** What a visit needs, for the tests: the course, a clock and a browser's storage. */
-import type { Known } from '../../../src/report/learning-system/visit.ts'
+import type { Known } from '../../../src/report/learning-system/attempt.ts'
 import { Visit } from '../../../src/report/learning-system/visit.ts'
 import type { Parcel } from '../../../src/report/learning-system/launch.ts'
 import type { LearningSystem } from '../../../src/report/learning-system/system.ts'
