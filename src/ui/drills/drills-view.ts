@@ -7,6 +7,7 @@ import type { ChooseEvent } from '../choice.ts'
 import '../choice.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { viewStyles } from '../view-styles.ts'
 import { countVisible } from '../visible-time.ts'
 import './cure-panel.ts'
 import './diagnosis-form.ts'
@@ -22,28 +23,14 @@ import './remedies-panel.ts'
 export class DrillsView extends DrillElement {
   static override styles = [
     sharedStyles,
+    viewStyles,
     drillStyles,
     css`
-      :host {
-        padding: 8px;
-      }
-      main,
       .work {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
         gap: 8px;
         align-content: start;
-      }
-      .panel {
-        padding: 12px 16px;
-        border-radius: var(--corner);
-        background: var(--panel);
-      }
-      .head {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 8px 24px;
-        align-items: center;
       }
       @media (min-width: 68.75em) {
         .work {

@@ -1,5 +1,5 @@
 /** The instruments: where the tack number, the surface strength and the mass trap of a laboratory come from. */
-import { css, html } from 'lit'
+import { html } from 'lit'
 import { tackExerciseKinds } from '../../drill/tack-exercise.ts'
 import type { RigName, TackTask } from '../../session/rig-desk.ts'
 import { rigNames } from '../../session/rig-desk.ts'
@@ -7,6 +7,7 @@ import type { ChooseEvent } from '../choice.ts'
 import '../choice.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { viewStyles } from '../view-styles.ts'
 import './exercise-panel.ts'
 import './pick-rig.ts'
 import './proof-rig.ts'
@@ -19,31 +20,7 @@ import './tackmeter-rig.ts'
 const tasks: readonly TackTask[] = ['free', ...tackExerciseKinds]
 
 export class InstrumentsView extends RigElement {
-  static override styles = [
-    sharedStyles,
-    rigStyles,
-    css`
-      :host {
-        padding: 8px;
-      }
-      main {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: 8px;
-      }
-      .panel {
-        padding: 12px 16px;
-        border-radius: var(--corner);
-        background: var(--panel);
-      }
-      .head {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 8px 24px;
-        align-items: center;
-      }
-    `,
-  ]
+  static override styles = [sharedStyles, viewStyles, rigStyles]
 
   override render() {
     const { rig } = this.desk.state

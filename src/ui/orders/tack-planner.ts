@@ -4,7 +4,6 @@ import { ranges } from '../../press/ranges.ts'
 import type { SetUp } from '../../press/setup.ts'
 import type { Ladder, LadderPlan, LadderWish } from '../../press/tack-ladder.ts'
 import { usualWish } from '../../press/tack-ladder.ts'
-import { startStudy } from '../../session/studying.ts'
 import { writeSetUp } from '../../session/write-setup.ts'
 import { linkedText } from '../linked-text.ts'
 import '../number-field.ts'
@@ -12,6 +11,7 @@ import { say, sayNumber } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { miniStair } from '../mini-stair.ts'
+import { OneStudy } from './one-study.ts'
 import { inPercent, orderTreads } from './order-words.ts'
 import { ordersStyles } from './orders-styles.ts'
 import { colourSolids } from './colour-solids.ts'
@@ -38,7 +38,6 @@ export class TackPlanner extends SessionElement {
   static override properties = {
     _wish: { state: true },
     _plan: { state: true },
-    _running: { state: true },
     _said: { state: true },
   }
   static override styles = [
@@ -62,21 +61,14 @@ export class TackPlanner extends SessionElement {
 
   declare _wish: LadderWish
   declare _plan: { of: SetUp; plan: LadderPlan } | null
-  declare _running: boolean
   declare _said: string
-  #cancel: (() => void) | undefined
+  readonly #study: OneStudy<'ladder'> = new OneStudy(this)
 
   constructor() {
     super()
     this._wish = usualWish
     this._plan = null
-    this._running = false
     this._said = ''
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback()
-    this.#stop()
   }
 
   override render() {
@@ -84,14 +76,7 @@ export class TackPlanner extends SessionElement {
       <h3>${say('orders.ladder')}</h3>
       <p>${linkedText(say('orders.ladderIntro'))}</p>
       <div class="fields">${fields.map((field) => this.#field(field))}</div>
-      <div class="row">
-        ${
-          this._running
-            ? html`<progress aria-label=${say('orders.planning')}></progress> <span>${say('orders.planning')}</span>
-                <button type="button" @click=${() => this.#stop()}>${say('orders.cancel')}</button>`
-            : html`<button type="button" @click=${() => this.#start()}>${say('orders.plan')}</button>`
-        }
-      </div>
+      ${this.#study.row({ go: say('orders.plan'), running: say('orders.planning'), cancel: say('orders.cancel') }, () => this.#start())}
       <p role="status">${this._said}</p>
       ${this._plan ? this.#result(this._plan) : nothing}
     `
@@ -172,24 +157,8 @@ export class TackPlanner extends SessionElement {
 
   #start(): void {
     const { setUp } = this.session
-    this._running = true
     this._said = ''
-    this.#cancel = startStudy<'ladder'>(
-      { kind: 'ladder', setUp, wish: this._wish },
-      {
-        step: () => undefined,
-        done: (plan) => {
-          this._running = false
-          this._plan = { of: setUp, plan }
-        },
-      },
-    )
-  }
-
-  #stop(): void {
-    this.#cancel?.()
-    this.#cancel = undefined
-    this._running = false
+    this.#study.start({ kind: 'ladder', setUp, wish: this._wish }, (plan) => (this._plan = { of: setUp, plan }))
   }
 }
 

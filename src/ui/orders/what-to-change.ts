@@ -4,7 +4,6 @@ import { css, html, nothing } from 'lit'
 import type { TriedChange } from '../../press/changes.ts'
 import type { SetUp } from '../../press/setup.ts'
 import { rankingOf } from '../../session/ranking.ts'
-import { startStudy } from '../../session/studying.ts'
 import { writeSetUp } from '../../session/write-setup.ts'
 import { linkedText } from '../linked-text.ts'
 import { say, sayNumber } from '../say.ts'
@@ -12,6 +11,7 @@ import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
 import { signed } from './order-words.ts'
+import { OneStudy } from './one-study.ts'
 import { ordersStyles } from './orders-styles.ts'
 
 /** Points of score below which a change gains nothing worth telling. */
@@ -22,7 +22,6 @@ const leastDifference = 0.0005
 export class WhatToChange extends SessionElement {
   static override properties = {
     _found: { state: true },
-    _running: { state: true },
     _all: { state: true },
     _said: { state: true },
   }
@@ -51,38 +50,23 @@ export class WhatToChange extends SessionElement {
   ]
 
   declare _found: { of: SetUp; changes: readonly TriedChange[] } | null
-  declare _running: boolean
   /** whether changes without a gain are shown too */
   declare _all: boolean
   declare _said: string
-  #cancel: (() => void) | undefined
+  readonly #study: OneStudy<'changes'> = new OneStudy(this)
 
   constructor() {
     super()
     this._found = null
-    this._running = false
     this._all = false
     this._said = ''
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback()
-    this.#stop()
   }
 
   override render() {
     return html`
       <h3>${say('orders.changes')}</h3>
       <p>${linkedText(say('orders.changesIntro'))}</p>
-      <div class="row">
-        ${
-          this._running
-            ? html`<progress aria-label=${say('orders.changesRunning')}></progress>
-                <span>${say('orders.changesRunning')}</span>
-                <button type="button" @click=${() => this.#stop()}>${say('orders.cancel')}</button>`
-            : html`<button type="button" @click=${() => this.#start()}>${say('orders.changesGo')}</button>`
-        }
-      </div>
+      ${this.#study.row({ go: say('orders.changesGo'), running: say('orders.changesRunning'), cancel: say('orders.cancel') }, () => this.#start())}
       <p role="status">${this._said}</p>
       ${this._found ? this.#result(this._found) : nothing}
     `
@@ -170,24 +154,10 @@ export class WhatToChange extends SessionElement {
 
   #start(): void {
     const { setUp } = this.session
-    this._running = true
     this._said = ''
-    this.#cancel = startStudy<'changes'>(
-      { kind: 'changes', task: rankingOf(this.session).taskFor(setUp) },
-      {
-        step: () => undefined,
-        done: (changes) => {
-          this._running = false
-          this._found = { of: setUp, changes }
-        },
-      },
-    )
-  }
-
-  #stop(): void {
-    this.#cancel?.()
-    this.#cancel = undefined
-    this._running = false
+    this.#study.start({ kind: 'changes', task: rankingOf(this.session).taskFor(setUp) }, (changes) => {
+      this._found = { of: setUp, changes }
+    })
   }
 }
 

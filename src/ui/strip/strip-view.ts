@@ -6,6 +6,7 @@ import { linkedText } from '../linked-text.ts'
 import '../reading-switch.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { viewStyles } from '../view-styles.ts'
 import './colour-panel.ts'
 import './densitometer.ts'
 import './formula-practice.ts'
@@ -24,26 +25,9 @@ export class StripView extends StripElement {
   static override properties = { _part: { state: true } }
   static override styles = [
     sharedStyles,
+    viewStyles,
     stripStyles,
     css`
-      :host {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: 8px;
-        padding: 8px;
-      }
-      .panel {
-        padding: 12px 16px;
-        border-radius: var(--corner);
-        background: var(--panel);
-      }
-      .head {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 8px 24px;
-        align-items: center;
-      }
-      main,
       .readings {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
