@@ -15,6 +15,8 @@ interface Step {
 export class Lecture {
   #history: History<Step> = startHistory<Step>({ scenes: [], typed: null })
   readonly #listeners = new Set<() => void>()
+  /** place of the scene being worked on: it is still that one after a look at the bench */
+  chosen = 0
 
   get scenes(): readonly Scene[] {
     return this.#history.present.scenes

@@ -35,6 +35,11 @@ function openBench(setUp: SetUp, { unit, face = 'ink' }: ViewState, look: Pick<L
   return session
 }
 
+/** Whether the inks stand in another order on the bench than the scene has them: one that was tried before the class. */
+export function isTried({ setUp }: Session, scene: Scene): boolean {
+  return setUp.inks.some(({ name }, unit) => name !== scene.setUp.inks.at(unit)?.name)
+}
+
 /**
  * How far the nip is through once so many presses have been made. Where no press plays it, films are seen best while they
  * part, and the sheet's face once the nip has passed.

@@ -14,12 +14,11 @@ import './scene-editor.ts'
 import type { SceneListEvent } from './scene-list.ts'
 import './scene-list.ts'
 
-const keyHints = ['begin', 'next', 'back', 'ends', 'blank', 'spot'] as const
+const keyHints = ['begin', 'next', 'back', 'ends', 'blank', 'spot', 'carry'] as const
 
 export class LecturePrepare extends LectureElement {
   static override properties: PropertyDeclarations = {
     ...LectureElement.properties,
-    chosen: { type: Number },
     _said: { state: true },
   }
   static override styles = [
@@ -59,15 +58,12 @@ export class LecturePrepare extends LectureElement {
     `,
   ]
 
-  /** place of the scene being worked on */
-  declare chosen: number
   declare protected _said: string
 
   #listening: AbortController | undefined
 
   constructor() {
     super()
-    this.chosen = 0
     this._said = ''
   }
 
@@ -83,13 +79,10 @@ export class LecturePrepare extends LectureElement {
     this.#listening?.abort()
   }
 
-  override willUpdate(): void {
-    this.chosen = Math.max(0, Math.min(this.chosen, this.lecture.scenes.length - 1))
-  }
-
   override render() {
-    const { session, lecture, chosen } = this
+    const { session, lecture } = this
     const { scenes } = lecture
+    const chosen = this.#chosen
     return html`<main>
       <div class="panel">
         <h2>${say('lecture.title')}</h2>
@@ -137,6 +130,16 @@ export class LecturePrepare extends LectureElement {
     </main>`
   }
 
+  /** place of the scene being worked on */
+  get #chosen(): number {
+    return Math.max(0, Math.min(this.lecture.chosen, this.lecture.scenes.length - 1))
+  }
+
+  #choose(place: number): void {
+    this.lecture.chosen = place
+    this.requestUpdate()
+  }
+
   #empty() {
     return html`<div class="panel">
       <h3>${say('lecture.count', { count: 0 })}</h3>
@@ -149,7 +152,7 @@ export class LecturePrepare extends LectureElement {
 
   #takeExample(): void {
     this.lecture.take(exampleLecture(exampleWords))
-    this.chosen = 0
+    this.#choose(0)
     this._said = say('lecture.exampleTaken', { count: exampleNames.length })
   }
 
@@ -160,9 +163,9 @@ export class LecturePrepare extends LectureElement {
       return
     }
     const place = lecture.scenes.length
-    const { name } = session.scenario
+    const { name, changed } = session.scenario
     const scene: Scene = {
-      name: name === null ? say('lecture.usualName', { number: place + 1 }) : say(`bench.scenario.${name}`),
+      name: name === null || changed ? say('lecture.usualName', { number: place + 1 }) : say(`bench.scenario.${name}`),
       note: '',
       ...benchForScene(session),
     }
@@ -170,7 +173,7 @@ export class LecturePrepare extends LectureElement {
       this._said = say('lecture.full', { most: mostScenes })
       return
     }
-    this.chosen = place
+    this.#choose(place)
     this._said = say('lecture.taken', { number: place + 1 })
   }
 
@@ -184,19 +187,19 @@ export class LecturePrepare extends LectureElement {
     const { name } = lecture.scenes[place]
     switch (doing) {
       case 'choose':
-        this.chosen = place
+        this.#choose(place)
         break
       case 'earlier':
       case 'later': {
         const to = place + (doing === 'later' ? 1 : -1)
         lecture.move(place, to)
-        this.chosen = to
+        this.#choose(to)
         this._said = say('lecture.moved', { name, number: to + 1, count: lecture.scenes.length })
         break
       }
       case 'duplicate':
         if (lecture.duplicate(place)) {
-          this.chosen = place + 1
+          this.#choose(place + 1)
           this._said = say('lecture.duplicated', { number: place + 2 })
         } else this._said = say('lecture.full', { most: mostScenes })
         break
@@ -215,7 +218,7 @@ export class LecturePrepare extends LectureElement {
     if (event.key === 'F5' && !event.ctrlKey && !event.shiftKey && !event.altKey && !event.metaKey) {
       if (this.lecture.scenes.length === 0) return
       event.preventDefault()
-      this.#show(this.chosen)
+      this.#show(this.#chosen)
       return
     }
     if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z') return

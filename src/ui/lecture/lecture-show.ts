@@ -9,8 +9,9 @@ import type { Show, ShowEvent } from '../../session/lecture-show.ts'
 import { ahead, pressesOf, seenAfter, startShow, step } from '../../session/lecture-show.ts'
 import { eventOf, keyMeant, stateOf } from '../../session/lecture-talk.ts'
 import type { Scene } from '../../session/scene.ts'
-import { openScene, restingPhase } from '../../session/scene-session.ts'
+import { isTried, openScene, restingPhase } from '../../session/scene-session.ts'
 import type { Session } from '../../session/session.ts'
+import { writeSetUp } from '../../session/write-setup.ts'
 import { runClock } from '../clock.ts'
 import { prefersStill } from '../motion.ts'
 import { say } from '../say.ts'
@@ -193,6 +194,7 @@ export class LectureShow extends LectureElement {
 
   #take(event: ShowEvent): void {
     const before = this._show
+    if (event.kind === 'back' && before.press === 0 && !before.blank && this.#asPrepared()) return
     const show = step(before, event, this.lecture.scenes)
     if (show === before) return
     this._show = show
@@ -206,6 +208,7 @@ export class LectureShow extends LectureElement {
     const scene = lecture.scenes[show.at]
     const benches = this.#benchesOf(scene)
     if (before?.at !== show.at) {
+      if (before) this.#asPrepared(before.at)
       for (const end of this.#clocks) end()
       this.#clocks = benches.map(runClock)
       this._ready = false
@@ -229,6 +232,35 @@ export class LectureShow extends LectureElement {
     bench.lookWith({})
   }
 
+  /** What if it went first? The ink in the light goes one unit earlier or later, and the scene is asked anew. */
+  #carry(by: -1 | 1): void {
+    const { at, spot, blank } = this._show
+    const scene = this.lecture.scenes[at]
+    const [bench] = this.#benchesOf(scene)
+    const { inks } = bench.setUp
+    if (spot === null || blank || !(spot + by in inks) || bench.printing) return
+    const { name } = inks[spot]
+    bench.change({ kind: 'move ink', from: spot, to: spot + by })
+    bench.play({ kind: 'look at unit', unit: scene.view.unit ?? inks.length - 1 })
+    this._show = { ...this._show, spot: spot + by, press: 0 }
+    for (const each of this.#benchesOf(scene)) this.#move(each, scene, false)
+    this._said = say('lecture.carried', { name, unit: spot + by + 1, of: inks.length })
+    this.#tellSpeaker()
+  }
+
+  /** Takes back what was tried in a scene; false where nothing was. */
+  #asPrepared(at = this._show.at): boolean {
+    const scene = this.lecture.scenes[at]
+    const [bench] = this.#benchesOf(scene)
+    if (!isTried(bench, scene)) return false
+    bench.change({ kind: 'load', given: writeSetUp(scene.setUp) })
+    this._show = { ...this._show, spot: this._show.at === at ? null : this._show.spot }
+    this.#lookAt(bench, scene)
+    this.#move(bench, scene, false)
+    this._said = say('lecture.asPrepared')
+    return true
+  }
+
   /** On the press line a unit is put in the light where it stands; section and loupe go to its nip. */
   #lookAt(bench: Session, { picture, view }: Scene): void {
     if (picture === 'line' || picture === 'ladder' || picture === 'words') return
@@ -249,11 +281,15 @@ export class LectureShow extends LectureElement {
       return say('lecture.unitInLight', { unit: spot + 1, name: scene.setUp.inks[spot].name })
     }
     const said = this.#numberSaid(scene, press)
-    if (before?.at === at) return said
+    if (before?.at === at) {
+      // The question was read with the scene.
+      const isAskedStill = before.press < press && !seenAfter(scene, press).number
+      return isAskedStill ? say('lecture.nipPlayed', { waits: String(scene.waits === true) }) : said
+    }
     return say('lecture.announce', {
       at: at + 1,
       of: scenes.length,
-      name: scene.name,
+      name: closed(scene.name),
       number: said === '' ? 'none' : said,
     })
   }
@@ -336,12 +372,24 @@ export class LectureShow extends LectureElement {
       case 'notes':
         this.#showNotes(!this._notes)
         break
+      case 'carry':
+        this.#carry(control.by)
+        break
       case 'full screen':
         void this.#fillScreen()
         break
       default:
         this.#take(control)
     }
+  }
+
+  /** Who goes on with the clicker after a look for a button looks at the picture again, and so do all others. */
+  #clear(): void {
+    if (this.renderRoot instanceof ShadowRoot && this.renderRoot.activeElement?.localName !== 'tack-show-controls')
+      return
+    this.renderRoot.querySelector<HTMLElement>('main')?.focus()
+    window.clearTimeout(this.#idling)
+    this._idle = true
   }
 
   readonly #wake = (): void => {
@@ -358,14 +406,22 @@ export class LectureShow extends LectureElement {
     // A list of choices and an open dialog have keys of their own.
     if (target instanceof Element && (target.matches('select') || target.closest('dialog'))) return
     if (key === 'Escape') this.#leave()
+    else if (event.shiftKey && (key === 'ArrowLeft' || key === 'ArrowRight')) this.#carry(key === 'ArrowLeft' ? -1 : 1)
     else if (/^[0-8]$/.test(key)) this.#take({ kind: 'spot', unit: key === '0' ? null : Number(key) - 1 })
     else if (key !== 'F5') {
       const meant = keyMeant(key)
       if (!meant || (isOwn && (key === ' ' || key === 'Enter'))) return
       this.#take(eventOf(meant))
+      this.#clear()
     }
     event.preventDefault()
   }
+}
+
+/** A scene's sentence with a full stop, where it has no mark of its own at its end, so that a voice rests there. */
+function closed(sentence: string): string {
+  const text = sentence.trim()
+  return /[.!?…:]$/.test(text) ? text : `${text}.`
 }
 
 /** Browsers that can leave Escape to the page do so, and one press leaves full screen and lecture; in others it takes two. */

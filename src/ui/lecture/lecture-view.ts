@@ -16,9 +16,6 @@ export class LectureView extends LectureElement {
     `,
   ]
 
-  /** the scene being worked on */
-  #chosen = 0
-
   override render() {
     const { session, lecture } = this
     const { scene } = session.look
@@ -30,7 +27,6 @@ export class LectureView extends LectureElement {
       ></tack-lecture-show>`
     return html`<tack-lecture-prepare
       .session=${session}
-      .chosen=${this.#chosen}
       @show=${({ detail }: CustomEvent<number>) => this.#show(detail)}
     ></tack-lecture-prepare>`
   }
@@ -41,7 +37,7 @@ export class LectureView extends LectureElement {
   }
 
   #leave(at: number): void {
-    this.#chosen = at
+    this.lecture.chosen = at
     history.replaceState(null, '', addressOf('lecture'))
     this.session.lookWith({ scene: null })
   }

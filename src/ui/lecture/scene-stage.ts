@@ -7,6 +7,7 @@ import { LitElement, html, nothing } from 'lit'
 import { tellNip } from '../../press/tell.ts'
 import { pictureOf, seenAfter } from '../../session/lecture-show.ts'
 import type { Scene } from '../../session/scene.ts'
+import { isTried } from '../../session/scene-session.ts'
 import type { Session } from '../../session/session.ts'
 import { inkLetters } from '../../session/letters.ts'
 import '../ink-stair.ts'
@@ -15,7 +16,7 @@ import '../loupe-picture.ts'
 import { colourSolids } from '../orders/colour-solids.ts'
 import { miniStair, miniStairStyles } from '../mini-stair.ts'
 import { orderTreads } from '../orders/order-words.ts'
-import { say } from '../say.ts'
+import { say, sayName } from '../say.ts'
 import '../section-picture.ts'
 import type { Drawing } from '../../view/svg-file.ts'
 import { sharedStyles } from '../shared-styles.ts'
@@ -86,7 +87,7 @@ export class SceneStage extends LitElement {
   override render() {
     const { scene, benches } = this
     const picture = pictureOf(scene)
-    const name = scene.name.trim()
+    const name = this.#tried ?? scene.name.trim()
     const title = name.length > longSentence ? 'title long' : 'title'
     return html`<div class="scene" data-picture=${picture} data-sides=${benches.length}>
       ${this.small ? html`<p class=${title}>${name}</p>` : html`<h2 class=${title}>${name}</h2>`}
@@ -156,7 +157,15 @@ export class SceneStage extends LitElement {
     </div>`
   }
 
+  /** The order that stands on the first bench instead of the prepared one. */
+  get #tried(): string | null {
+    const [bench] = this.benches
+    if (!isTried(bench, this.scene)) return null
+    return say('lecture.tried', { inks: bench.setUp.inks.map(({ name }) => sayName(name)).join(', ') })
+  }
+
   #caption(side: number): string {
+    if (side === 0 && this.#tried !== null) return this.#tried
     return (side === 0 ? this.scene.caption : this.scene.beside?.caption) ?? ''
   }
 

@@ -14,7 +14,7 @@ import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { LectureElement } from './lecture-element.ts'
 
-type Control = ShowEvent | { kind: 'leave' | 'speaker' | 'notes' | 'full screen' }
+type Control = ShowEvent | { kind: 'leave' | 'speaker' | 'notes' | 'full screen' } | { kind: 'carry'; by: -1 | 1 }
 
 export class ControlEvent extends Event {
   readonly control: Control
@@ -142,6 +142,7 @@ export class ShowControls extends LectureElement {
                 ${unit + 1}
               </button>`,
           )}
+          ${this.#carry(-1)} ${this.#carry(1)}
         </div>
         ${this.#button('lecture.black', { kind: 'blank', colour: 'black' })}
         ${this.#button('lecture.white', { kind: 'blank', colour: 'white' })}
@@ -175,6 +176,22 @@ export class ShowControls extends LectureElement {
 
   #button(label: 'lecture.back' | 'lecture.black' | 'lecture.white' | 'lecture.speaker', control: Control) {
     return html`<button type="button" @click=${(event: Event) => this.#fire(event, control)}>${say(label)}</button>`
+  }
+
+  /** For a question from the floor: moves the ink in the light, which stays there. */
+  #carry(by: -1 | 1) {
+    const { show, bench } = this
+    const { inks } = bench.setUp
+    const label = say(`lecture.carry.${by < 0 ? 'earlier' : 'later'}`, { name: inks.at(show.spot ?? 0)?.name ?? '' })
+    return html`<button
+      type="button"
+      title=${label}
+      aria-label=${label}
+      ?disabled=${show.spot === null || !(show.spot + by in inks)}
+      @click=${(event: Event) => this.#fire(event, { kind: 'carry', by })}
+    >
+      ${by < 0 ? '◀' : '▶'}
+    </button>`
   }
 
   /** The picture of the scene in words and numbers, as the bench tells it. */

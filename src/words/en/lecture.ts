@@ -27,6 +27,8 @@ export const lecture = {
   'lecture.key.ends': 'Home and End: the first and the last scene',
   'lecture.key.blank': 'B or a full stop: black; W or a comma: white',
   'lecture.key.spot': '1 to 8: that unit alone in the light; 0 or the same again: all of it',
+  'lecture.key.carry':
+    'Shift with Left or Right: carries the ink in the light one unit earlier or later, to try another order',
 
   'lecture.earlier': 'Earlier',
   'lecture.later': 'Later',
@@ -95,7 +97,12 @@ export const lecture = {
 
   'lecture.announce': 'Scene {at} of {of}. {name}{number, select, none {} other { {number}}}',
   'lecture.asked': '{question} The number is hidden until the next press.',
+  'lecture.nipPlayed':
+    'The nip has been played.{waits, select, true { The number is hidden until the next press.} other {}}',
   'lecture.unitInLight': 'Unit {unit}, {name}, in the light.',
+  'lecture.carried': '{name} is now in unit {unit} of {of}, as a try.',
+  'lecture.asPrepared': 'The order is as prepared again.',
+  'lecture.tried': 'Tried: {inks}',
   'lecture.allInLight': 'All of it again.',
   'lecture.blackened': 'The screen is black.',
   'lecture.whitened': 'The screen is white.',
@@ -115,6 +122,8 @@ export const lecture = {
   'lecture.white': 'White',
   'lecture.spot': 'Unit in the light',
   'lecture.spotOn': 'Unit {unit}, {name}, in the light',
+  'lecture.carry.earlier': 'Try {name} one unit earlier',
+  'lecture.carry.later': 'Try {name} one unit later',
   'lecture.words': 'In words',
   'lecture.notes': 'Notes below',
   'lecture.speaker': 'Speaker’s window',

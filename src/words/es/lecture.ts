@@ -31,6 +31,8 @@ export const lecture: Translated<typeof english> = {
   'lecture.key.ends': 'Inicio y Fin: la primera y la última escena',
   'lecture.key.blank': 'B o un punto: negro; W o una coma: blanco',
   'lecture.key.spot': '1 a 8: solo ese cuerpo bajo la luz; 0 o la misma otra vez: todo',
+  'lecture.key.carry':
+    'Mayúsculas con Izquierda o Derecha: lleva la tinta iluminada un cuerpo antes o después, para probar otra secuencia',
 
   'lecture.earlier': 'Antes',
   'lecture.later': 'Después',
@@ -100,7 +102,12 @@ export const lecture: Translated<typeof english> = {
 
   'lecture.announce': 'Escena {at} de {of}. {name}{number, select, none {} other { {number}}}',
   'lecture.asked': '{question} El número está oculto hasta la pulsación siguiente.',
+  'lecture.nipPlayed':
+    'El paso por la línea de contacto ya se ha visto.{waits, select, true { El número está oculto hasta la pulsación siguiente.} other {}}',
   'lecture.unitInLight': 'Cuerpo {unit}, {name}, bajo la luz.',
+  'lecture.carried': '{name} está ahora en el cuerpo {unit} de {of}, como prueba.',
+  'lecture.asPrepared': 'La secuencia vuelve a ser la preparada.',
+  'lecture.tried': 'De prueba: {inks}',
   'lecture.allInLight': 'Todo otra vez.',
   'lecture.blackened': 'La pantalla está en negro.',
   'lecture.whitened': 'La pantalla está en blanco.',
@@ -120,6 +127,8 @@ export const lecture: Translated<typeof english> = {
   'lecture.white': 'Blanco',
   'lecture.spot': 'Cuerpo bajo la luz',
   'lecture.spotOn': 'Cuerpo {unit}, {name}, bajo la luz',
+  'lecture.carry.earlier': 'Probar {name} un cuerpo antes',
+  'lecture.carry.later': 'Probar {name} un cuerpo después',
   'lecture.words': 'En palabras',
   'lecture.notes': 'Notas abajo',
   'lecture.speaker': 'Ventana de quien habla',
