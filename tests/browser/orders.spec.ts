@@ -178,7 +178,9 @@ test('the worthiest change comes first, after its cautions, and can be tried and
   expect(said).toEqual([])
 })
 
-test('the tack planner gives the inks the ladder it found, or says what stops it', async ({ page }) => {
+test('the tack planner gives the inks the ladder it found, or says what stops it; the focus stays where it was asked', async ({
+  page,
+}) => {
   const said = listenTo(page)
   await openOrders(page)
   await part(page, 'Tack planner')
@@ -192,8 +194,9 @@ test('the tack planner gives the inks the ladder it found, or says what stops it
   await part(page, 'Tack planner')
   await page.getByRole('textbox', { name: 'Mass trap, at least' }).fill('99')
   await page.getByRole('textbox', { name: 'Mass trap, at least' }).press('Enter')
-  await page.getByRole('button', { name: 'Plan the tacks' }).click()
+  await page.getByRole('button', { name: 'Plan the tacks' }).press('Enter')
   await expect(page.getByText('Trap stops it')).toBeVisible()
+  await expect(page.getByRole('button', { name: 'Plan the tacks' })).toBeFocused()
   expect(said).toEqual([])
 })
 

@@ -3,6 +3,7 @@ import type { LitElement, ReactiveController } from 'lit'
 import { html } from 'lit'
 import type { Findings, Study, StudyKind } from '../../measure/study.ts'
 import { startStudy } from '../../session/studying.ts'
+import { KeptFocus } from '../kept-focus.ts'
 
 export class OneStudy<Kind extends StudyKind> implements ReactiveController {
   readonly #host: LitElement
@@ -11,6 +12,7 @@ export class OneStudy<Kind extends StudyKind> implements ReactiveController {
   constructor(host: LitElement) {
     this.#host = host
     host.addController(this)
+    new KeptFocus(host)
   }
 
   hostDisconnected(): void {
