@@ -1,5 +1,7 @@
 /** The instructor's board: forty files through the real file input, seen as a class, saved as CSV. */
-import { readFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import axe from 'axe-core'
@@ -20,6 +22,24 @@ async function faults(page: Page): Promise<string[]> {
 }
 
 const json = (name: string, text: string) => ({ name, mimeType: 'application/json', buffer: Buffer.from(text) })
+
+/** Drops a folder of these results as the system's file manager does, some of it in a folder within. */
+async function drop(page: Page, [first, ...others]: readonly string[]): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), 'tackstair-class-'))
+  const within = join(folder, 'evening', 'group b')
+  mkdirSync(within, { recursive: true })
+  writeFileSync(join(folder, 'first.json'), first)
+  others.forEach((text, at) => writeFileSync(join(within, `${at}.json`), text))
+  for (const name of ['desktop.ini', '.hidden.json']) writeFileSync(join(within, name), 'no result')
+  const box = await page.getByText('Choose result files').boundingBox()
+  if (!box) throw new Error('There is no place to drop on.')
+  const session = await page.context().newCDPSession(page)
+  const data = { items: [], files: [folder], dragOperationsMask: 1 }
+  for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
+    await session.send('Input.dispatchDragEvent', { type, x: box.x, y: box.y, data })
+  await expect(page.getByText(/learners? from/)).toBeVisible()
+  rmSync(folder, { recursive: true })
+}
 
 test('a class is read from forty files, three of them broken, and saved as CSV', async ({ page }) => {
   const said = listenTo(page)
@@ -73,6 +93,11 @@ test('a class is read from forty files, three of them broken, and saved as CSV',
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390)
   await page.getByRole('button', { name: 'Put all away' }).click()
   await expect(page.getByRole('region', { name: 'Learners' })).toHaveCount(0)
+
+  // A folder dropped on it is gone through to the bottom; what a system has put in there is nobody's result.
+  await drop(page, results.slice(0, 2).map(writeResult))
+  await expect(page.getByText('2 learners from 2 files.')).toBeVisible()
+  await expect(page.getByText('could not be read')).toHaveCount(0)
   expect(said).toEqual([])
 })
 

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import type { DrillRequest } from '../../src/drill/drill.ts'
@@ -98,6 +99,18 @@ test('more readings narrow what is usual, and are still there after a reload', a
   await page.reload()
   await expect(page.getByText('Mean of 16 readings.')).toBeVisible(patience)
   expect(await page.locator('tack-evidence-card').first().locator('table').textContent()).toBe(read)
+
+  // What the loupe shows comes as a picture of its own, round as it is.
+  await exactly(page, 'Loupe').click()
+  await page.getByRole('button', { name: 'File', exact: true }).click()
+  const which = page.getByRole('combobox', { name: 'Picture' })
+  const loupes = (await which.locator('option').allTextContents()).filter((name) => /sheet/.test(name))
+  expect(loupes.length).toBeGreaterThan(0)
+  await which.selectOption(loupes[0])
+  const download = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save as SVG' }).click()
+  const svg = await readFile(await (await download).path(), 'utf8')
+  expect(svg).toMatch(/<clipPath id="[^"]+"><circle[^]*<image [^>]*href="data:image\/png;base64,/)
 })
 
 test('two learners with one link get the same readings', async ({ page, browser, baseURL }) => {

@@ -95,6 +95,86 @@ test('three scenes are prepared, put in order, shown, and are there again after 
   expect(said).toEqual([])
 })
 
+test('a scene is worked on in every part: picture, number, words and a second set-up, taken back and copied', async ({
+  page,
+}) => {
+  const said = listenTo(page)
+  await page.emulateMedia({ reducedMotion: 'reduce' })
+  await beginReadyLecture(page)
+  await expect(page.getByText('The ready lecture is here: 9 scenes, each with a note')).toBeVisible()
+  await scenes(page).nth(5).click()
+  const preview = page.locator('tack-scene-editor tack-scene-stage')
+  const sides = preview.getByRole('region')
+  const told = page.locator('tack-lecture-prepare').getByRole('status').first()
+  await expect(sides).toHaveCount(2)
+
+  for (const [picture, number, read] of [
+    ['press line', 'magenta: its film on the sheet', /^[\d.]+\sµm of magenta on the sheet/],
+    ['loupe', 'paper picked, of the patch', /^<?[\d.]+\s% of this patch has lost/],
+    ['ink ladder', 'magenta: contamination of its unit', /^<?[\d.]+ foreign ink in the unit of the magenta/],
+    ['section', 'black: what is left of it on the sheet', /^\d+\s% of the black is left/],
+  ] as const) {
+    await page.getByRole('combobox', { name: 'Picture' }).selectOption(picture)
+    await page.getByRole('combobox', { name: 'The one number' }).selectOption(number)
+    await expect(preview.locator('.number')).toHaveText([read, read])
+    const stairs = preview.getByRole('img', { name: /^The inks as a stair of their tack/ })
+    await expect(stairs).toHaveCount(picture === 'ink ladder' ? 2 : 0)
+  }
+  await page.getByRole('checkbox', { name: 'The number waits for a press' }).check()
+  await page.getByRole('textbox', { name: 'Question while it waits' }).fill('Where will the black go?')
+
+  // The second set-up: words over both, the two swapped, the second taken away and had back, another in its place.
+  const [first, second] = [
+    page.getByRole('textbox', { name: 'Words over the first' }),
+    page.getByRole('textbox', { name: 'Words over the second' }),
+  ]
+  await first.fill('Ours')
+  await second.fill('Theirs')
+  await page.getByRole('button', { name: 'Swap the two' }).click()
+  await expect(first).toHaveValue('Theirs')
+  await expect(second).toHaveValue('Ours')
+  await page.getByRole('button', { name: 'Take the second away' }).click()
+  await expect(second).toHaveCount(0)
+  await expect(sides).toHaveCount(0)
+  const button = (name: string) => page.locator('tack-lecture-prepare').getByRole('button', { name, exact: true })
+  await button('Undo').click()
+  await expect(told).toHaveText('The last change to the lecture is taken back.')
+  await expect(second).toHaveValue('Ours')
+  await button('Redo').click()
+  await expect(told).toHaveText('The change is made again.')
+  await button('Take the bench as the second').click()
+  await expect(second).toHaveValue('')
+
+  await button('Put it on the bench').click()
+  await expect(told).toHaveText(/^“One order splits.*” is on the bench\./)
+  await button('Update it from the bench').click()
+  await expect(told).toHaveText(/^“One order splits.*” now shows what is on the bench\.$/)
+  await page.getByRole('button', { name: /^Move “One order splits.*” one place later$/ }).click()
+  await expect(told).toHaveText(/^“One order splits.*” is now scene 7 of 9\.$/)
+  await page.getByRole('button', { name: /^Duplicate “One order splits/ }).click()
+  await expect(told).toHaveText('The copy is scene 8.')
+  await expect(scenes(page)).toHaveCount(10)
+
+  // Shown from here: the question stands there until the last press.
+  await button('Show from here').click()
+  await expect(title(page)).toContainText('One order splits')
+  await expect(number(page).first()).toContainText('Where will the black go?')
+  const fillsScreen = () => page.evaluate(() => document.fullscreenElement !== null)
+  for (const isWanted of [true, false]) {
+    // The buttons are there while the pointer moves.
+    await page.mouse.move(300, isWanted ? 300 : 310)
+    await page.getByRole('button', { name: 'Full screen' }).click()
+    await expect.poll(fillsScreen).toBe(isWanted)
+  }
+
+  // With words alone there is neither a number nor a second set-up.
+  await page.keyboard.press('Escape')
+  await page.getByRole('combobox', { name: 'Picture' }).selectOption('words alone')
+  await expect(page.getByRole('combobox', { name: 'The one number' })).toHaveCount(0)
+  await expect(button('Take the bench as the second')).toHaveCount(0)
+  expect(said).toEqual([])
+})
+
 test('a clicker leads through the ready lecture; the screen goes blank, a unit stands in the light, and axe finds nothing', async ({
   page,
 }) => {
@@ -269,6 +349,8 @@ for (const kind of ['served', 'one file']) {
     await speaker.keyboard.press('b')
     await expect(page.locator('.blank.black')).toBeVisible()
     await expect(speaker.getByText('The screen is black.')).toBeVisible()
+    await speaker.getByRole('button', { name: 'White' }).click()
+    await expect(page.locator('.blank.white')).toBeVisible()
     await speaker.keyboard.press('PageUp')
     await expect(page.locator('.blank')).toHaveCount(0)
 
@@ -277,6 +359,12 @@ for (const kind of ['served', 'one file']) {
     await expect(title(page)).toContainText('Where a stack of films')
     await speaker.getByRole('button', { name: 'Next: the nip' }).click()
     await expect(number(page)).toHaveText(/\d+\s% of the yellow stays/)
+
+    // At the end the speaker's window says so.
+    await page.keyboard.press('End')
+    await expect(speaker.getByText('This is the last scene.')).toBeVisible()
+    await page.getByRole('combobox', { name: 'Scene shown' }).selectOption({ index: 2 })
+    await expect(speaker.getByText('Scene 3 of 9')).toBeVisible()
 
     // The speaker's window is closed and opened again: it shows where the lecture is.
     await speaker.close()
