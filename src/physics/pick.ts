@@ -10,7 +10,7 @@ import { paperModulus } from './paper.ts'
 
 /** ln(F/S) at the ends of the table: below, the chance falls as (F/S)^10; above, every spot picks. */
 const lowest = -3
-const highest = 6
+const highest = 7
 const step = 1 / 40
 const points = Math.round((highest - lowest) / step) + 1
 

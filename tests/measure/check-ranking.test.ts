@@ -66,6 +66,10 @@ describe('a ranking task', () => {
     expect(problemsOf({ inks, aim: { overprints: [['cyan', 'cyan']] } })).toEqual([expect.stringMatching(/twice/)])
     expect(problemsOf({ inks, aim: { overprints: [['cyan']] } })).toEqual([expect.stringMatching(/^aim: /)])
     expect(problemsOf({ inks: 3, aim: 1 })).toHaveLength(2)
+    for (const weights of [3, null])
+      expect(problemsOf({ inks, weights })).toEqual([expect.stringMatching(/^weights: /)])
+    // Of a set-up that cannot be read no ink can be looked up.
+    expect(problemsOf({ inks: 3, aim: { overprints: [['cyan', 'black']] } })).toHaveLength(1)
     for (const nonsense of [null, 3, 'x', [], undefined]) expect(problemsOf(nonsense).length).toBeGreaterThan(0)
   })
 

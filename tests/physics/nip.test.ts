@@ -25,6 +25,15 @@ describe('one nip', () => {
     expect(torn).toBeLessThan(1e-40)
   })
 
+  // Half the reference film pulls 2^0.15 as much, twice the film 2^-0.15: 12 tack units pull 13.3148 and 10.8150.
+  it.each([
+    [1, 13.3148],
+    [4, 10.815],
+  ])('finds a blanket film of %d um by the pull of its thickness: %d', (film, pull) => {
+    const { blanketBreaks } = part(strong, wet(12), film, Math.log(12), emptyParting())
+    expect(blanketBreaks).toBeCloseTo(weakestShares([12, pull], paper.evenness)[1], 5)
+  })
+
   it('leaves half the film on wet ink where the blanket film breaks, in the share of the area that touches', () => {
     const parting = part(strong, wet(16), 2, Math.log(12), emptyParting())
     // Contact 1 - e^(-2.5 x 3) = 0.999447.

@@ -26,7 +26,9 @@ const moduli = [
 describe('the chance of picking', () => {
   it.each(moduli)('agrees with fine integration to 1e-6 of itself, between the table points too, at m = %d', (m) => {
     const chance = pickChance(m)
-    for (const lnRatio of [-4, -2.9871, -1.4444, -0.7, -0.3131, -0.0123, 0, 0.2177, 0.5051, 1.0111, 2.3456]) {
+    for (const lnRatio of [
+      -4, -2.9871, -1.4444, -0.7, -0.3131, -0.0123, 0, 0.2177, 0.5051, 1.0111, 2.3456, 6.2178, 7.5,
+    ]) {
       expect(Math.abs(chance(lnRatio) / fineChance(lnRatio, m) - 1)).toBeLessThan(1e-6)
     }
   })
@@ -59,9 +61,15 @@ describe('the chance of picking', () => {
       expect(chance(-Infinity)).toBe(0)
       expect(chance(50)).toBeLessThan(1)
       expect(chance(50)).toBeGreaterThan(1 - 2e-12)
-      const steps = Array.from({ length: 700 }, (_, i) => chance(-5 + i / 60))
+      expect(chance(Infinity)).toBe(chance(50))
+      const places = Array.from({ length: 760 }, (_, i) => -5 + i / 60)
+      const steps = places.map(chance)
       expect(steps.every((value, i) => i === 0 || value >= steps[i - 1])).toBe(true)
       expect(steps.every((value) => value > 0 && value <= 1)).toBe(true)
+      // The last number before each step gives what the step gives, to 1e-6: also at the ends of the table.
+      places.forEach((place, i) => {
+        expect(Math.abs(chance(place - Number.EPSILON * Math.abs(place)) / steps[i] - 1)).toBeLessThan(1e-6)
+      })
     }
   })
 
