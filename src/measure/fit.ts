@@ -5,7 +5,7 @@
  */
 import type { DensityFilter, DensityStatus } from '../colour/data/density-weights.ts'
 import { densityFilters } from '../colour/density.ts'
-import { unitsIn } from '../press/patches.ts'
+import { printsIn, unitsIn } from '../press/patches.ts'
 import type { SetUp } from '../press/setup.ts'
 import type { Certainty } from './fit-certainty.ts'
 import { certaintyOf } from './fit-certainty.ts'
@@ -99,9 +99,16 @@ function cannotStart({ parameters, setUp, sheet }: FitTask): Refused | null {
   if (parameters.some(({ kind }) => kind !== 'film') && !sheet.patches.some(({ patch }) => isOverprint(patch, setUp))) {
     return refuse('fit.needsOverprints')
   }
-  return readings <= parameters.length
-    ? refuse('fit.tooFewReadings', { readings, parameters: parameters.length })
-    : null
+  if (readings <= parameters.length) return refuse('fit.tooFewReadings', { readings, parameters: parameters.length })
+  // An ink that no patch prints answers through its traces in the others, which decide nothing either.
+  const unread = parameters.filter(
+    ({ unit }) => unit !== null && !sheet.patches.some(({ patch }) => printsIn(patch, unit)),
+  )
+  return unread.length > 0 ? leftOpen(unread, setUp) : null
+}
+
+function leftOpen(parameters: readonly FitParameter[], setUp: SetUp): Refused {
+  return refuse('fit.leftOpen', { parameters: parameters.map((each) => parameterName(each, setUp)) })
 }
 
 /**
@@ -123,7 +130,7 @@ function judge(task: FitTask, { values, steps }: Found, read: readonly number[],
     return certainty.standardErrors[i] / (most - least)
   })
   const open = parameters.filter((_, i) => !(shareOfRange[i] <= hardly))
-  if (open.length > 0) return refuse('fit.leftOpen', { parameters: open.map((each) => parameterName(each, setUp)) })
+  if (open.length > 0) return leftOpen(open, setUp)
   const fitted = parameters.map((parameter, i): FittedValue => {
     const { least, most } = boundsOf(parameter)
     return {

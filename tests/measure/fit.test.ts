@@ -157,7 +157,15 @@ describe('what the data cannot decide is refused', () => {
   })
 
   it('the film of an ink that was not read', () => {
-    expect(refusal(taskFor({ patches: [patchOf([1]), patchOf([2]), patchOf([1, 2])] }, films))).toBe('fit.leftOpen')
+    const { result } = run(taskFor({ patches: [patchOf([1]), patchOf([2]), patchOf([1, 2])] }, films))
+    expect(result).toMatchObject({
+      refused: {
+        message: 'fit.leftOpen',
+        values: {
+          parameters: ['black', 'yellow'].map((ink) => ({ message: 'fit.parameter.film', values: { ink } })),
+        },
+      },
+    })
   })
 
   it('more values than readings, no value, readings of other inks, an ink without a colour', () => {
@@ -223,5 +231,7 @@ describe('what may be fitted', () => {
     expect(damper.inks.map(({ dampening }) => dampening)).toEqual(
       [0.4, 0.9, 1.4, 2].map((value) => expect.closeTo(value, 12) as number),
     )
+    const following = withParameters(setUp, [press('dampening')], [1.4])
+    expect(following.inks).toEqual(setUp.inks)
   })
 })
