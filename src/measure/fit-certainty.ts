@@ -26,7 +26,6 @@ export function certaintyOf(jacobian: readonly (readonly number[])[], deviation:
   const { diagonal, rightSingularVectors } = new SVD(scaled)
   const largest = Math.max(...diagonal)
   const smallest = Math.min(...diagonal)
-  const decided = smallest > rounding * largest && lengths.every((length) => length > 0)
   const covariance = (i: number, j: number) =>
     diagonal.reduce(
       (sum, value, k) =>
@@ -37,10 +36,10 @@ export function certaintyOf(jacobian: readonly (readonly number[])[], deviation:
     (lengths[i] * lengths[j])
   const errors = lengths.map((_, i) => deviation * Math.sqrt(covariance(i, i)))
   return {
-    standardErrors: errors.map((error, i) => (lengths[i] > 0 && Number.isFinite(error) ? error : Infinity)),
+    standardErrors: errors.map((error) => (Number.isFinite(error) ? error : Infinity)),
     correlations: lengths.map((_, i) =>
       lengths.map((_, j) => (deviation ** 2 * covariance(i, j)) / (errors[i] * errors[j])),
     ),
-    condition: decided ? largest / smallest : Infinity,
+    condition: smallest > rounding * largest ? largest / smallest : Infinity,
   }
 }
