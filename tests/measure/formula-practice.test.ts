@@ -42,6 +42,20 @@ describe('a wrong equation', () => {
     expect(wanted).toBeCloseTo((100 * (D3 - D1)) / D2, 10)
   })
 
+  it('shows cases as prints have them: two decimals, the lighter ink first, 50 to 95 % of the second taken', () => {
+    for (let seed = 0; seed < 50; seed++) {
+      const verdict = judgeFormula('42', 'preucil', seed)
+      if (verdict.kind !== 'wrong') throw new Error(verdict.kind)
+      const { D1, D2, D3, wanted } = verdict.example
+      for (const density of [D1, D2, D3]) expect(Number(density.toFixed(2))).toBe(density)
+      expect(D1).toBeGreaterThan(0)
+      expect(D1).toBeLessThan(D2)
+      // A density rounded to 0.01 moves the trap by up to 0.5 points.
+      expect(wanted).toBeGreaterThan(49)
+      expect(wanted).toBeLessThan(96)
+    }
+  })
+
   it('says so where the typed equation has no value', () => {
     expect(judgeFormula('100 / (D1 - D1)', 'preucil', 1)).toMatchObject({ kind: 'wrong', example: { typed: null } })
   })

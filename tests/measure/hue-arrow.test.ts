@@ -24,8 +24,22 @@ describe('the arrow to a published aim', () => {
       expect(arrowToAim(strip, readPatch(strip, patch), set)).toHaveProperty('difference')
   })
 
-  it('has no turn of hue where there is hardly a hue: bare paper and black', () => {
+  it.each([[[1]], [[2]], [[3]], [[1, 2]], [[1, 3]], [[2, 3]]])(
+    'leads from the aim to the sample of units %j, turned by its hue, lengthened by its chroma, raised by its lightness',
+    (units) => {
+      const found = arrow(units, 'FOGRA39L')
+      if ('refused' in found || found.hueTurn === null) throw new Error('no arrow')
+      const [L, a, b] = found.aim
+      const angle = Math.atan2(b, a) + (Math.PI / 180) * found.hueTurn
+      const chroma = Math.hypot(a, b) + found.chromaChange
+      const reached = [L + found.lightnessChange, chroma * Math.cos(angle), chroma * Math.sin(angle)]
+      reached.forEach((value, axis) => expect(value).toBeCloseTo(found.sample[axis], 9))
+    },
+  )
+
+  it('has no turn of hue where there is hardly a hue: bare paper, black, the published grey of three inks', () => {
     expect(arrow([], 'FOGRA39L')).toMatchObject({ hueTurn: null })
+    expect(arrow([1, 2, 3], 'FOGRA39L')).toMatchObject({ hueTurn: null })
     expect(arrow([0], 'FOGRA39L')).toMatchObject({ hueTurn: null })
   })
 })

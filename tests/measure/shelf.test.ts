@@ -71,11 +71,38 @@ describe('a shelf', () => {
     [{ papers: [{ name: 'coated', absorbency: 2 }] }, 'papers[0].name'],
     [{ inks: [full.inks[0], { ...full.inks[0], name: ' Moss' }] }, 'inks[1].name'],
     [{ presses: [{ name: 'a' }] }, 'presses[0].press'],
+    [{ presses: [{ name: ' ', press: {} }] }, 'presses[0].name'],
+    [{ presses: [{ name: 'x'.repeat(41), press: {} }] }, 'presses[0].name'],
+    [{ presses: [{ name: 'a on b', press: {} }] }, 'presses[0].name'],
     [{ presses: [{ name: 'a', press: {}, fit: { status: 'A' } }] }, 'presses[0].fit.status'],
     [{ more: 1 }, 'more'],
   ])('%j is refused at %s', (change, path) => {
     expect(problems(change).map((problem) => problem.path)).toContain(path)
     for (const { message } of problems(change)) expect(message).toMatch(/[a-z]/)
+  })
+
+  it('takes a press by any name of 40 letters, with whatever can be fitted, from a densitometer of either status', () => {
+    for (const status of ['E', 'T'] as const) {
+      const kinds = ['film', 'tack', 'dampening', 'settingGain', 'evenness'] as const
+      const values = kinds.map((kind) => ({ kind, ink: null, value: 1, standardError: 0.1 }))
+      const fit = { status, readings: 45, deviation: 0.01, values }
+      const shelf: Shelf = { ...full, presses: [{ name: 'x'.repeat(40), press: {}, fit }] }
+      expect(readShelf(writeShelf(shelf))).toEqual({ shelf })
+    }
+  })
+
+  it('says of a field that is not known which are, and of one that is missing that it is', () => {
+    expect(problems({ more: 1 })[0].message).toContain('kind, version, inks, papers, presses')
+    expect(problems({ presses: [{ name: 'a' }] })[0].message).toContain('missing')
+    expect(problems({ presses: [{ name: 'a', press: 3 }] })[0].message).toContain('kind, speed')
+  })
+
+  it('is read up to 2,000,000 characters, and a longer file not even tried', () => {
+    expect(readShelf(writeShelf(full).padEnd(2_000_000))).toEqual({ shelf: full })
+    expect(readShelf(writeShelf(full).padEnd(2_000_001))).toMatchObject({
+      problems: [{ path: '', message: expect.stringContaining('2 ') as string }],
+    })
+    expect(readShelf('{')).toMatchObject({ problems: [{ path: '' }] })
   })
 
   it('too many entries, another file, none at all: in words, never thrown', () => {

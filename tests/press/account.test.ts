@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { papers } from '../../src/physics/paper.ts'
+import { filmPull } from '../../src/physics/pull.ts'
 import { takenByBarePaper } from '../../src/physics/transfer.ts'
 import type { NipAccount } from '../../src/press/account.ts'
 import { nipAccount } from '../../src/press/account.ts'
@@ -104,5 +105,32 @@ describe('the account of a nip', () => {
   it('names the strength of the paper at that unit: four normal dampenings weaken it by 0.02 each', () => {
     const { strength } = nipAccount(runPress(checkSetUp([16, 14, 12, 10])), 3, all)
     expect(strength).toBeCloseTo(60 / 1.08, 10)
+  })
+
+  it('names the pull of every film by the whole equation, and brings that of their weakest to bear on the paper', () => {
+    const plain = checkSetUp([10, 12, 14, 16], { reading: 'first' })
+    const setUp = {
+      ...plain,
+      press: { ...plain.press, speed: 4, interval: 0.2 },
+      inks: plain.inks.map((ink, unit) => ({ ...ink, temperature: 22 + 3 * unit, dampening: 0.5 + 0.25 * unit })),
+    }
+    const { speed, interval } = setUp.press
+    const run = runPress(setUp)
+    const { films, blanket, pullOnPaper } = nipAccount(run, 3, all)
+    // A mixture's tack is the geometric mean by share.
+    const tackOf = (amounts: readonly number[]) =>
+      Math.exp(sum(amounts.map((amount, ink) => amount * Math.log(setUp.inks[ink].tack))) / sum(amounts))
+    const pulls = [...films, blanket].map(({ unit, amounts, thickness }) => {
+      const { temperature, dampening } = setUp.inks[unit]
+      const wetBelow = sum(films.slice(0, unit).map((film) => film.thickness))
+      const onSheet = { seconds: (3 - unit) * interval, wetBelow, paper: setUp.paper }
+      const film = { tack: tackOf(amounts), speed, temperature, thickness, dampening }
+      return filmPull(unit < 3 ? { ...film, onSheet } : film)
+    })
+    pulls.forEach((pull, unit) => expect([...films, blanket][unit].pull).toBeCloseTo(pull, 10))
+    // (sum F^-m)^(-1/m), m 4.5 on coated paper
+    expect(pullOnPaper).toBeCloseTo(sum(pulls.map((pull) => pull ** -4.5)) ** (-1 / 4.5), 10)
+    const first = nipAccount(run, 0, all)
+    expect(first.pullOnPaper).toBeCloseTo(first.blanket.pull ?? NaN, 10)
   })
 })
