@@ -1,6 +1,7 @@
 /** What is read off the sheet, large: mass trap of each pair, and film, lifting, picking and contamination at the unit looked at. */
 import type { PropertyDeclarations, TemplateResult } from 'lit'
 import { css, html, nothing } from 'lit'
+import { printsIn } from '../press/patches.ts'
 import { liftedShares } from '../press/readings.ts'
 import { inkLetters } from '../session/letters.ts'
 import { toShown } from '../session/measures.ts'
@@ -179,7 +180,9 @@ export class ReadingsStrip extends SessionElement {
     const { readings } = results
     const film = toShown(readings.films[patch][unit], look.measures.film)
     const lifted = liftedShares(account)
-    const most = lifted.indexOf(Math.max(...lifted))
+    // A trace of an ink that does not print here is no film of which a share could be lifted.
+    const below = [...lifted.keys()].filter((ink) => printsIn(patch, ink))
+    const most = below.reduce((so, ink) => (lifted[ink] > (lifted[so] ?? 0) ? ink : so), below.at(0) ?? -1)
     const of = most < 0 ? say('bench.nothingBelow') : say('bench.ofInk', { name: setUp.inks[most].name })
     return html`<section>
       <div class="title">
