@@ -93,7 +93,7 @@ export class ReadingsStrip extends SessionElement {
         }
         :host([wraps]) .nip {
           display: grid;
-          grid-template-columns: minmax(9.375rem, auto) 5.375rem 5.375rem minmax(5.5rem, auto);
+          grid-template-columns: minmax(9.375rem, auto) 5rem 5.25rem minmax(5.5rem, auto);
           gap: 4px 12px;
         }
         :host([wraps]) dd {
