@@ -1,6 +1,7 @@
 /** A printable sheet of a lesson: what to do, figures, blanks to fill in, and the answers for a page of their own. */
 import type { Bench } from './bench.ts'
 import type { Lesson } from './lesson.ts'
+import type { Stand } from './stand.ts'
 import { walk } from './walk.ts'
 
 export interface Handout {
@@ -10,8 +11,8 @@ export interface Handout {
   intro: string | undefined
   /** Markdown of each step the learner works at */
   steps: { id: string; text: string; choices: string[] }[]
-  /** the bench to draw, and what to write below it */
-  figures: { bench: Bench; caption: string }[]
+  /** the bench to draw, where the sheet then stands, and what to write below it */
+  figures: { bench: Bench; stand: Stand; caption: string }[]
   blanks: string[]
   /** in the order of the blanks */
   answers: string[]
@@ -27,8 +28,8 @@ export function handoutOf(lesson: Lesson): Handout {
     objectives: lesson.objectives,
     intro: handout?.intro,
     steps: lesson.steps.map((step) => ({ id: step.id, text: step.text, choices: choicesOf(step) })),
-    figures: (handout?.figures ?? []).flatMap(({ step, caption }) =>
-      stations.filter((station) => station.step === step).map(({ done }) => ({ bench: done, caption })),
+    figures: (handout?.figures ?? []).flatMap(({ step: id, caption }) =>
+      lesson.steps.flatMap((step, at) => (step.id === id ? [{ bench: stations[at].done, stand: step, caption }] : [])),
     ),
     blanks: (handout?.blanks ?? []).map(({ ask }) => ask),
     answers: (handout?.blanks ?? []).map(({ answer }) => answer),

@@ -23,7 +23,7 @@ const control = oneOf('control', controls)
 
 const handoutSchema = fields('handout', {
   intro: v.exactOptional(text),
-  /** steps whose section view is printed, as it stands once the step is done */
+  /** steps whose section view is printed, as it stands once the step is done, with the sheet where the step has it */
   figures: v.exactOptional(listOf(fields('figure', { step: id, caption: text }), 'figures', 1, 6)),
   /** blanks to fill in, with the answers for a page of their own */
   blanks: listOf(fields('blank', { ask: text, answer: text }), 'blanks', 1, 20),

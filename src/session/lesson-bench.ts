@@ -1,17 +1,12 @@
 /** The session's bench as a lesson sees it, and the way back. */
 import type { Bench } from '../lesson/bench.ts'
+import type { Stand } from '../lesson/stand.ts'
 import { openingPhase } from './playback.ts'
-import type { Session } from './session.ts'
+import { Session } from './session.ts'
 import { writeSetUp } from './write-setup.ts'
 
 export function benchNow({ setUp, look }: Session): Bench {
   return { setUp, patch: setUp.inks.map(({ name }) => name).filter((name) => !look.leftOut.includes(name)) }
-}
-
-/** Where a step wants the sheet: having run through a unit, or in its nip. Units from 1. */
-export interface Stand {
-  readonly sheetAfter?: number
-  readonly sheetIn?: number
 }
 
 /**
@@ -24,6 +19,15 @@ export function stopSheet(session: Session, { sheetAfter, sheetIn }: Stand): voi
   const prints = named !== undefined && ((patch >> (named - 1)) & 1) === 1
   session.play({ kind: 'look at unit', unit: prints ? named - 1 : lastUnitIn(patch) })
   session.play({ kind: 'scrub', phase: sheetIn === undefined ? 1 : openingPhase })
+}
+
+/** A bench of its own with the sheet where a step has it; one that names no place is drawn in its nip, where more is to be seen. */
+export function benchForFigure(bench: Bench, stand: Stand): Session {
+  const session = new Session()
+  putOnBench(session, bench)
+  stopSheet(session, stand)
+  if (stand.sheetAfter === undefined) session.play({ kind: 'scrub', phase: openingPhase })
+  return session
 }
 
 /** The last unit (from 0) that prints in a patch; the first one on bare paper. */

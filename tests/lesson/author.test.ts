@@ -1,6 +1,5 @@
 /** What the author's buttons write is read back by the checker as what stands on the bench; and the handout. */
 import { describe, expect, test } from 'vitest'
-import { inEnglish } from '../../src/press/problem.ts'
 import { parse } from 'yaml'
 import { act } from '../../src/lesson/action.ts'
 import { checkLesson } from '../../src/lesson/check-lesson.ts'
@@ -10,6 +9,8 @@ import type { BenchExpectation } from '../../src/lesson/expectation.ts'
 import { walk } from '../../src/lesson/walk.ts'
 import { writeExpectation, writeStart } from '../../src/lesson/write.ts'
 import { checkSetUp } from '../../src/press/check-setup.ts'
+import { inEnglish } from '../../src/press/problem.ts'
+import { benchForFigure } from '../../src/session/lesson-bench.ts'
 import { changed, everyday, soundLesson } from './sound-lesson.ts'
 
 const inks = [
@@ -80,4 +81,22 @@ test('a handout holds every step, the figures as the bench then stands, and answ
   expect(handout.steps[1].choices).toEqual(['More', 'Less'])
   expect(handout.figures[0].bench.setUp.inks[1].tack).toBe(10)
   expect(handout).toMatchObject({ blanks: ['What?'], answers: ['That.'], cautions: ['teaching-model'] })
+})
+
+test.each([
+  ['after the unit the step names', '    sheetAfter: 1\n', { unit: 0, phase: 1 }],
+  ['in the nip the step names', '    sheetIn: 1\n', { unit: 0, opening: true }],
+  ['in the last nip where it names none', '', { unit: 1, opening: true }],
+])('a figure shows the sheet %s', (_, line, { unit, opening = false, phase }) => {
+  const text = changed('    text: Get the film', `${line}    text: Get the film`).replace(
+    'solution:',
+    'handout:\n  figures: [{ step: lower, caption: See. }]\n  blanks: [{ ask: What?, answer: That. }]\nsolution:',
+  )
+  const { lesson } = checkLesson(text, { everyday })
+  if (!lesson) throw new Error('not sound')
+  const [{ bench, stand }] = handoutOf(lesson).figures
+  const { playback } = benchForFigure(bench, stand)
+  expect(playback.unit).toBe(unit)
+  if (phase !== undefined) expect(playback.phase).toBe(phase)
+  if (opening) expect(playback.phase > 0 && playback.phase < 1).toBe(true)
 })

@@ -49,7 +49,8 @@ function englishText(id: string): string {
   return texts[`../../../lessons/${lessonFile(id)}`]
 }
 
-const textOf: TextOf = (file) => texts[`../../../lessons/${file}`] ?? { problem: said('checker.notThere', { word: file }) }
+const textOf: TextOf = (file) =>
+  texts[`../../../lessons/${file}`] ?? { problem: said('checker.notThere', { word: file }) }
 
 /** by their texts */
 const read = new Map<string, Lesson>()

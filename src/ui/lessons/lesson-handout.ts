@@ -114,9 +114,9 @@ export class LessonHandout extends LitElement {
           )}
         </ol>
         ${figures.map(
-          ({ bench, caption }, at) =>
+          ({ bench, stand, caption }, at) =>
             html`<figure>
-              ${sectionFigure(bench)}
+              ${sectionFigure(bench, stand)}
               <figcaption>${say('lessons.figure', { figure: at + 1, caption })}</figcaption>
             </figure>`,
         )}

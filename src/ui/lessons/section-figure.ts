@@ -2,9 +2,8 @@
 import type { SVGTemplateResult, TemplateResult } from 'lit'
 import { html, svg } from 'lit'
 import type { Bench } from '../../lesson/bench.ts'
-import { putOnBench } from '../../session/lesson-bench.ts'
-import { openingPhase } from '../../session/playback.ts'
-import { Session } from '../../session/session.ts'
+import type { Stand } from '../../lesson/stand.ts'
+import { benchForFigure } from '../../session/lesson-bench.ts'
 import type { BenchPicture } from '../../view/picture.ts'
 import { sectionDrawing } from '../../view/section-drawing.ts'
 import type { Shape } from '../../view/shapes.ts'
@@ -16,23 +15,16 @@ import { say } from '../say.ts'
 /** px; letters of 13 px then print at about 9 pt across a page */
 const size = { width: 620, height: 300 }
 
-export function sectionFigure(bench: Bench): TemplateResult {
+export function sectionFigure(bench: Bench, stand: Stand): TemplateResult {
   const { width, height } = size
-  const shapes = sectionDrawing(blankPicture(bench), size)
+  const shapes = sectionDrawing(blankPicture(bench, stand), size)
   return html`<svg viewBox="0 0 ${width} ${height}" role="img" aria-label=${say('lessons.figurePicture')}>
     ${shapes.map(shapeView)}
   </svg>`
 }
 
-/** At the last unit that prints in the patch looked at, with the filaments stretched. */
-function blankPicture(bench: Bench): BenchPicture {
-  const session = new Session()
-  putOnBench(session, bench)
-  const { inks } = session.setUp
-  const unit = inks.findLastIndex(({ name }) => bench.patch.includes(name))
-  session.play({ kind: 'look at unit', unit: Math.max(0, unit) })
-  session.play({ kind: 'scrub', phase: openingPhase })
-  const picture = benchPicture(session)
+function blankPicture(bench: Bench, stand: Stand): BenchPicture {
+  const picture = benchPicture(benchForFigure(bench, stand))
   const words = { ...picture.words, paper: '', blanket: '', plate: '' }
   return { ...picture, theme: onPaper, words, motion: true }
 }
