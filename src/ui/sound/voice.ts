@@ -10,15 +10,21 @@ export interface Voice {
   readonly end: () => void
 }
 
-/** Shares of full loudness: chosen low, to lie under a voice that explains. */
+/** Shares of full loudness, the tone's at `evenPitch`: chosen low, to lie under a voice that explains. */
 const toneLevel = 0.06
 const knockLevel = 0.25
+/**
+ * Ears hear low tones less. A tone is as much stronger below `evenPitch` (Hz), and weaker above, as the curve A of
+ * IEC 61672 weighs a triangle wave by this power of its pitch, to 3 dB from 165 to 1320 Hz: so that only the pitch rises.
+ */
+const evenPitch = 440
+const evenPower = 0.72
 /** s: how fast a tone comes and goes, so that nothing clicks, and how long a short one and a knock last. */
 const easing = 0.02
 const noteLength = 0.35
 const knockLength = 0.09
-/** Hz */
-const knockPitch = 70
+/** Hz: as low as small loudspeakers still give it. */
+const knockPitch = 165
 
 export function loudspeaker(): Voice {
   const context = new AudioContext()
@@ -27,14 +33,17 @@ export function loudspeaker(): Voice {
     hold: (pitch) => {
       void context.resume()
       const { currentTime } = context
+      // Or the end of a short tone before it would cut it off.
+      tone.level.cancelScheduledValues(currentTime)
       if (pitch !== null) tone.pitch.setTargetAtTime(pitch, currentTime, easing)
-      tone.level.setTargetAtTime(pitch === null ? 0 : toneLevel, currentTime, easing)
+      tone.level.setTargetAtTime(pitch === null ? 0 : levelOf(pitch), currentTime, easing)
     },
     note: (pitch) => {
       void context.resume()
       const { currentTime } = context
+      tone.level.cancelScheduledValues(currentTime)
       tone.pitch.setTargetAtTime(pitch, currentTime, easing / 4)
-      tone.level.setTargetAtTime(toneLevel, currentTime, easing)
+      tone.level.setTargetAtTime(levelOf(pitch), currentTime, easing)
       tone.level.setTargetAtTime(0, currentTime + noteLength, easing)
     },
     knock: () => {
@@ -46,6 +55,10 @@ export function loudspeaker(): Voice {
     },
     end: () => void context.close(),
   }
+}
+
+function levelOf(pitch: number): number {
+  return toneLevel * (evenPitch / pitch) ** evenPower
 }
 
 /** Something that sounds on and on, silent at first. */
