@@ -31,7 +31,8 @@ export interface DrillState {
   readonly work: Work
   /** null until judged */
   readonly verdict: WorkVerdict | null
-  readonly judging: boolean
+  /** what is being judged */
+  readonly judging: 'diagnosis' | 'cure' | null
   /** whether the learner has asked for the answer */
   readonly answerShown: boolean
   readonly record: readonly DrillEntry[]
@@ -42,7 +43,7 @@ export interface DrillState {
 /** The sheet lies on the table from the start. */
 const firstLook: Work = take(noWork, { kind: 'eye', unit: null })
 
-const closed = { drill: null, problem: null, work: firstLook, verdict: null, judging: false, answerShown: false }
+const closed = { drill: null, problem: null, work: firstLook, verdict: null, judging: null, answerShown: false }
 
 export class DrillDesk {
   #state: DrillState
@@ -87,7 +88,7 @@ export class DrillDesk {
     if (answer.kind === 'made') {
       const kept = afresh ? undefined : keptDrill(this.#storage, request)
       this.#set({ drill: answer.drill, work: kept?.work ?? firstLook, answerShown: kept?.answerShown ?? false })
-      if (kept?.work.diagnosis) await this.#judge(kept.work)
+      if (kept?.work.diagnosis) await this.#judge(kept.work, 'diagnosis')
     }
     if (answer.kind === 'failed') this.#set({ problem: answer.reason })
   }
@@ -114,18 +115,18 @@ export class DrillDesk {
   }
 
   async name(causes: readonly Cause[], evidence: readonly Evidence[]): Promise<void> {
-    const verdict = await this.#judge(diagnose(this.#state.work, causes, evidence))
+    const verdict = await this.#judge(diagnose(this.#state.work, causes, evidence), 'diagnosis')
     if (verdict) this.#note(verdict, true)
   }
 
   async cure(applied: Cure): Promise<void> {
-    const verdict = await this.#judge(cure(this.#state.work, applied))
+    const verdict = await this.#judge(cure(this.#state.work, applied), 'cure')
     if (verdict) this.#note(verdict, false)
   }
 
   async takeBackCure(): Promise<void> {
     const { work } = this.#state
-    const verdict = await this.#judge({ ...work, cures: work.cures.slice(0, -1) })
+    const verdict = await this.#judge({ ...work, cures: work.cures.slice(0, -1) }, 'cure')
     if (verdict) this.#note(verdict, false)
   }
 
@@ -144,18 +145,18 @@ export class DrillDesk {
   }
 
   /** The verdict; null where something else has been asked for meanwhile. Evidence may be taken while it is judged. */
-  async #judge(work: Work): Promise<WorkVerdict | null> {
+  async #judge(work: Work, judging: DrillState['judging']): Promise<WorkVerdict | null> {
     const { drill } = this.#state
     if (!drill) return null
     const turn = ++this.#turn
-    this.#set({ work, judging: true })
+    this.#set({ work, judging })
     const answer = await this.#ask({ kind: 'judge', drill, work })
     if (turn !== this.#turn) return null
     if (answer.kind !== 'judged') {
-      this.#set({ judging: false, problem: answer.kind === 'failed' ? answer.reason : null })
+      this.#set({ judging: null, problem: answer.kind === 'failed' ? answer.reason : null })
       return null
     }
-    this.#set({ judging: false, verdict: answer.verdict })
+    this.#set({ judging: null, verdict: answer.verdict })
     return answer.verdict
   }
 

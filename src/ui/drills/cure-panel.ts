@@ -44,6 +44,7 @@ export class CurePanel extends DrillElement {
         <p class="note">${say('room.cure.first')}</p>`
     const cures = curesFor(drill)
     const chosen = this._chosen === null ? undefined : cures[this._chosen]
+    const done = judging === 'cure' ? undefined : verdict?.cure
     return html`
       <h2>${say('room.cure')}</h2>
       <p class="note">${say('room.cure.good', { noticed: noticedDifference })}</p>
@@ -70,23 +71,24 @@ export class CurePanel extends DrillElement {
         <button
           type="button"
           ?disabled=${!chosen}
-          aria-disabled=${judging}
-          @click=${() => chosen && !judging && void this.desk.cure(chosen)}
+          aria-disabled=${judging !== null}
+          @click=${() => chosen && judging === null && void this.desk.cure(chosen)}
         >
           ${say('room.cure.do')}
         </button>
         <button
           type="button"
           ?disabled=${work.cures.length === 0}
-          aria-disabled=${judging}
-          @click=${() => !judging && void this.desk.takeBackCure()}
+          aria-disabled=${judging !== null}
+          @click=${() => judging === null && void this.desk.takeBackCure()}
         >
           ${say('room.cure.back')}
         </button>
       </div>
       <div aria-live="polite">
-        ${judging ? say('room.judging') : verdict?.cure ? this.#verdict(work.cures, verdict.cure) : nothing}
+        ${judging === 'cure' ? say('room.judging') : done ? this.#verdict(work.cures, done) : nothing}
       </div>
+      ${done ? effectTables(done.gains, done.sideEffects) : nothing}
     `
   }
 
@@ -106,8 +108,7 @@ export class CurePanel extends DrillElement {
         ${say(`drill.cure.${outcome}`, colours)}
         ${atTheRoot ? say('drill.cure.atTheRoot') : back && !idle ? say('drill.cure.workAround') : nothing}
       </p>
-      ${cures.map((cure) => (cure.kind === 'remedy' ? html`<p>${say(`remedy.${cure.remedy}.cost`)}</p>` : nothing))}
-      ${effectTables(verdict.gains, verdict.sideEffects)}`
+      ${cures.map((cure) => (cure.kind === 'remedy' ? html`<p>${say(`remedy.${cure.remedy}.cost`)}</p>` : nothing))}`
   }
 }
 

@@ -59,7 +59,8 @@ export class DiagnosisForm extends DrillElement {
   override render() {
     const { drill } = this
     const count = drill.faults.length
-    const { taken } = this.desk.state.work
+    const { work, judging } = this.desk.state
+    const { taken } = work
     return html`
       <h2>${say('room.diagnose')}</h2>
       <form @submit=${this.#submit}>
@@ -73,8 +74,8 @@ export class DiagnosisForm extends DrillElement {
           ${taken.map(({ evidence }) => this.#piece(evidence))}
         </fieldset>
         <div class="row">
-          <button type="submit" aria-disabled=${this.desk.state.judging}>${say('room.name')}</button>
-          <p aria-live="polite">${this.desk.state.judging ? say('room.judging') : this._problem}</p>
+          <button type="submit" aria-disabled=${judging !== null}>${say('room.name')}</button>
+          <p aria-live="polite">${judging === 'diagnosis' ? say('room.judging') : this._problem}</p>
         </div>
       </form>
     `

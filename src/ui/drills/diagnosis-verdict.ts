@@ -1,5 +1,6 @@
 /** What the diagnosis was worth. What the true cause is stays hidden until it is found or the answer is asked for. */
 import { html, nothing } from 'lit'
+import { causeKey } from '../../drill/cause.ts'
 import type { Drill } from '../../drill/drill.ts'
 import type { DiagnosisVerdict } from '../../drill/judge.ts'
 import { causeSaid, evidenceSaid, misledSaid, reasonSaid } from '../../drill/said.ts'
@@ -66,8 +67,13 @@ export class DiagnosisVerdictView extends DrillElement {
 
   #answer(drill: Drill, { missed, misled, enough }: DiagnosisVerdict) {
     return html`<h3 tabindex="-1">${say('room.answer')}</h3>
-      ${missed.map((cause) => html`<p>${say('drill.verdict.missed', { cause: saySaid(causeSaid(drill, cause)) })}</p>`)}
-      ${drill.faults.map((fault) => html`<p>${saySaid(causeSaid(drill, fault))}. ${saySaid(reasonSaid(fault))}</p>`)}
+      ${drill.faults.map((fault) => {
+        const cause = saySaid(causeSaid(drill, fault))
+        const isMissed = missed.some((each) => causeKey(each) === causeKey(fault))
+        return html`<p>
+          ${isMissed ? say('drill.verdict.missed', { cause }) : `${cause}.`} ${saySaid(reasonSaid(fault))}
+        </p>`
+      })}
       <p>${say(misled ? 'room.misledYou' : 'room.theMisleading')} ${saySaid(misledSaid(drill))}</p>
       <p>
         ${say('drill.verdict.enough', {

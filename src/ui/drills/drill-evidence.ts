@@ -70,6 +70,7 @@ export class DrillEvidence extends DrillElement {
               .drill=${drill}
               .evidence=${evidence}
               .readings=${readings}
+              @read=${({ detail }: CustomEvent<number>) => this.#take(evidence, detail)}
             ></tack-evidence-card>`,
         )}
       </div>
@@ -84,10 +85,12 @@ export class DrillEvidence extends DrillElement {
     </button>`
   }
 
-  #take(evidence: Evidence): void {
-    this.desk.take(evidence)
-    const outside = observe(this.drill, evidence).filter(outsideUsual).length
-    this._said = say('room.took', { name: saySaid(evidenceSaid(this.drill, evidence)), outside })
+  #take(evidence: Evidence, more = 1): void {
+    this.desk.take(evidence, more)
+    const key = evidenceKey(evidence)
+    const { readings = 1 } = this.desk.state.work.taken.find((each) => evidenceKey(each.evidence) === key) ?? {}
+    const outside = observe(this.drill, evidence, readings).filter(outsideUsual).length
+    this._said = say('room.took', { name: saySaid(evidenceSaid(this.drill, evidence)), readings, outside })
   }
 }
 

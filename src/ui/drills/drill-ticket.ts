@@ -20,7 +20,7 @@ export class DrillTicket extends LitElement {
     return html`
       <h2>${say('room.ticket')}</h2>
       <p>${say(`drill.job.${job}`)}</p>
-      <table>
+      <table aria-label=${say('room.ticket')}>
         <thead>
           <tr>
             <th scope="col">${say('room.ticket.unit')}</th>

@@ -1,4 +1,4 @@
-/** One piece of evidence that was taken: what was read, and reading it again to average. */
+/** One piece of evidence that was taken: what was read. Fires `read`, with how many times more it is to be read for the mean. */
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { Drill } from '../../drill/drill.ts'
@@ -63,7 +63,7 @@ export class EvidenceCard extends DrillElement {
                     type="button"
                     aria-label="${name}: ${say(more === 1 ? 'room.again' : 'room.threeMore')}"
                     ?disabled=${readings + more > mostReadings}
-                    @click=${() => this.desk.take(evidence, more)}
+                    @click=${() => this.dispatchEvent(new CustomEvent('read', { detail: more }))}
                   >
                     ${say(more === 1 ? 'room.again' : 'room.threeMore')}
                   </button>`,

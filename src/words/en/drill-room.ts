@@ -43,7 +43,7 @@ export const drillRoom = {
   'room.threeMore': 'Three more',
   'room.mean': 'Mean of {count, plural, one {# reading} other {# readings}}.',
   'room.took':
-    '{name} taken: {outside, plural, =0 {everything is as usual} one {one reading is outside the usual} other {# readings are outside the usual}}.',
+    '{name}, {readings, plural, one {taken} other {mean of # readings}}: {outside, plural, =0 {everything is as usual} one {one reading is outside the usual} other {# readings are outside the usual}}.',
   'room.takenAlready': 'taken',
   'room.notTaken': 'not taken',
   'room.usual': 'usual {least} to {most}',

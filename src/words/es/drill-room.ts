@@ -47,7 +47,7 @@ export const drillRoom: Translated<typeof english> = {
   'room.threeMore': 'Tres más',
   'room.mean': 'Media de {count, plural, one {# lectura} other {# lecturas}}.',
   'room.took':
-    '{name}, hecho: {outside, plural, =0 {todo está como siempre} one {una lectura se sale de lo habitual} other {# lecturas se salen de lo habitual}}.',
+    '{name}, {readings, plural, one {hecho} other {media de # lecturas}}: {outside, plural, =0 {todo está como siempre} one {una lectura se sale de lo habitual} other {# lecturas se salen de lo habitual}}.',
   'room.takenAlready': 'hecho',
   'room.notTaken': 'sin hacer',
   'room.usual': 'habitual de {least} a {most}',
