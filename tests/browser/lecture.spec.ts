@@ -68,6 +68,15 @@ test('three scenes are prepared, put in order, shown, and are there again after 
   await expect(title(page)).toHaveText('Tacks step down')
   await page.keyboard.press('Escape')
   await expect(scenes(page)).toContainText(['Black comes last', 'Tacks step down', 'Weak paper'])
+
+  // No link holds scenes: it says so, and leads whoever has none to the bench. Its picture, made large, is seen whole.
+  await page.getByRole('button', { name: 'Share' }).click()
+  await expect(page.getByText('The scenes of the lecture are not in it')).toBeVisible()
+  await expect(page.getByRole('textbox', { name: 'Link to this set-up and view' })).not.toHaveValue(/view=/)
+  await page.getByRole('button', { name: 'Show it large' }).click()
+  await expect(page.getByRole('img', { name: /^QR picture/ })).toBeInViewport({ ratio: 1 })
+  await page.keyboard.press('Escape')
+
   await page.getByRole('button', { name: 'File' }).click()
   const download = page.waitForEvent('download')
   await page.getByRole('button', { name: 'Save the file' }).click()

@@ -241,9 +241,11 @@ export class LectureShow extends LectureElement {
     if (spot === null || blank || !(spot + by in inks) || bench.printing) return
     const { name } = inks[spot]
     bench.change({ kind: 'move ink', from: spot, to: spot + by })
-    bench.play({ kind: 'look at unit', unit: scene.view.unit ?? inks.length - 1 })
     this._show = { ...this._show, spot: spot + by, press: 0 }
-    for (const each of this.#benchesOf(scene)) this.#move(each, scene, false)
+    for (const each of this.#benchesOf(scene)) {
+      each.play({ kind: 'look at unit', unit: scene.view.unit ?? each.setUp.inks.length - 1 })
+      this.#move(each, scene, false)
+    }
     this._said = say('lecture.carried', { name, unit: spot + by + 1, of: inks.length })
     this.#tellSpeaker()
   }

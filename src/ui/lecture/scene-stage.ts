@@ -87,7 +87,8 @@ export class SceneStage extends LitElement {
   override render() {
     const { scene, benches } = this
     const picture = pictureOf(scene)
-    const name = this.#tried ?? scene.name.trim()
+    // Of two side by side, the words over it say what was tried.
+    const name = (benches.length > 1 ? null : this.#tried) ?? scene.name.trim()
     const title = name.length > longSentence ? 'title long' : 'title'
     return html`<div class="scene" data-picture=${picture} data-sides=${benches.length}>
       ${this.small ? html`<p class=${title}>${name}</p>` : html`<h2 class=${title}>${name}</h2>`}

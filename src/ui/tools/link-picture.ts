@@ -50,10 +50,17 @@ export class LinkPicture extends LitElement {
         <path d=${path} />
       </svg>
       ${whole ? '' : html`<p>${say('tools.pictureWithoutView')}</p>`}
-      <button type="button" @click=${() => (this.large = !this.large)}>
+      <button type="button" @click=${this.#resize}>
         ${say(this.large ? 'tools.pictureSmall' : 'tools.pictureLarge')}
       </button>
     </div>`
+  }
+
+  /** Large, it is to be read from afar: it goes where all of it is seen. */
+  async #resize(): Promise<void> {
+    this.large = !this.large
+    await this.updateComplete
+    if (this.large) this.renderRoot.querySelector('svg')?.scrollIntoView({ block: 'center' })
   }
 }
 

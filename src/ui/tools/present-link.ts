@@ -1,4 +1,4 @@
-/** The link to what is on the bench and looked at now. */
+/** The link to what is on the bench and looked at now; from a lecture to the bench, as its scenes are too much for a link. */
 import type { WrittenLink } from '../../session/link.ts'
 import { writeLink } from '../../session/link.ts'
 import { learningOf, ownIdIn } from '../../session/learning.ts'
@@ -8,7 +8,9 @@ import type { Hideable, ViewState } from '../../session/view-state.ts'
 import { browserStorage } from '../browser-storage.ts'
 
 export function presentLink(session: Session, hide: readonly Hideable[] = []): WrittenLink {
-  return writeLink(session.setUp, { ...viewOf(session), ...task(session), ...(hide.length > 0 ? { hide } : {}) })
+  const { view, ...rest } = viewOf(session)
+  const opens = view === undefined || view === 'lecture' ? {} : { view }
+  return writeLink(session.setUp, { ...rest, ...opens, ...task(session), ...(hide.length > 0 ? { hide } : {}) })
 }
 
 /** The set-up alone, for where every character counts. */

@@ -1,6 +1,6 @@
 /** Sharing: the link to what is shown, its picture for phones, and the text that shows it inside another page. */
 import type { PropertyDeclarations } from 'lit'
-import { css, html } from 'lit'
+import { css, html, nothing } from 'lit'
 import { addressOf } from '../../report/qr-picture.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
@@ -46,6 +46,7 @@ export class SharePanel extends SessionElement {
           .text=${shown}
         ></tack-copy-text>
         <p class="note">${say('tools.linkLength', { length: shown.length, shortened: roundedTo ?? 'none' })}</p>
+        ${this.session.look.view === 'lecture' ? html`<p>${say('tools.linkNoScenes')}</p>` : nothing}
       </section>
       <section>
         <h3>${say('tools.picture')}</h3>

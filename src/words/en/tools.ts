@@ -51,6 +51,8 @@ export const tools = {
     '“{given}” is no address of a page; allowed are addresses that begin with https:// or http://.',
   'tools.afterAddress': 'What comes after the address of the page',
   'tools.saveInstead': 'Save a file instead',
+  'tools.linkNoScenes':
+    'The link opens the set-up on the bench. The scenes of the lecture are not in it: they go in a file, which “File” saves.',
   'tools.picture': 'Picture of the link for phones',
   'tools.pictureOf': 'QR picture of the link, {length, number} characters',
   'tools.pictureLarge': 'Show it large',

@@ -55,6 +55,8 @@ export const tools: Translated<typeof english> = {
     '«{given}» no es la dirección de una página; se admiten direcciones que empiecen por https:// o http://.',
   'tools.afterAddress': 'Lo que va detrás de la dirección de la página',
   'tools.saveInstead': 'Guardar un archivo en su lugar',
+  'tools.linkNoScenes':
+    'El enlace abre la configuración en el banco. Las escenas de la clase no van en él: van en un archivo, que guarda «Archivo».',
   'tools.picture': 'Imagen del enlace para móviles',
   'tools.pictureOf': 'Imagen QR del enlace, {length, number} caracteres',
   'tools.pictureLarge': 'Mostrarla grande',
