@@ -83,6 +83,7 @@ export class LoupePanel extends SessionElement {
                 min="0"
                 max=${pictureCells - 1}
                 .value=${String(session.look.row)}
+                aria-valuetext=${say('bench.cutAt', { below: (session.look.row + 0.5) / pictureCells })}
                 @input=${(event: Event) => session.lookWith({ row: Number((event.target as HTMLInputElement).value) })}
               />
             </label>`

@@ -120,7 +120,7 @@ export class PullBars extends SessionElement {
     const planes = this.#planes()
     const most = Math.max(...planes.map(({ broke }) => broke))
     const { marks } = this.#scale
-    return html`<table>
+    return html`<table aria-label=${say('bench.pullsTable')}>
       <thead>
         <tr>
           <th scope="col">${say('bench.inTheStack')}</th>

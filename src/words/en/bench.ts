@@ -143,6 +143,7 @@ export const bench = {
   'bench.loupePicture':
     'The face of the sheet after unit {unit}, one millimetre across: the film of {name} split in {split}, a film below was lifted in {lifted}, the paper was picked in {torn}.',
   'bench.cut': 'section cuts at',
+  'bench.cutAt': '{below, number, ::.00} mm below the upper edge',
   'bench.loading': 'The picture is being made ready.',
   'bench.noPicture': 'This browser cannot draw the picture ({reason}). The table says the same in numbers.',
   'bench.filmTable': 'Film stack as a table',
@@ -167,6 +168,7 @@ export const bench = {
 
   'bench.whatHappened': 'What happened at unit {unit}, {name}',
   'bench.why': 'Why: the least [[pull|pull]] gives way',
+  'bench.pullsTable': 'What each film splits at, and what the paper bears',
   'bench.inTheStack': 'top to bottom',
   'bench.pullIn': 'splits at, [[tack-number|tack units]]',
   'bench.brokeIn': 'broke in',

@@ -148,6 +148,7 @@ export const bench: Translated<typeof english> = {
   'bench.loupePicture':
     'La cara del pliego tras el cuerpo {unit}, un milímetro de ancho: la película de {name} se dividió en {split}, una película inferior se levantó en {lifted}, el papel se arrancó en {torn}.',
   'bench.cut': 'corte en',
+  'bench.cutAt': '{below, number, ::.00} mm bajo el borde superior',
   'bench.loading': 'La imagen se está preparando.',
   'bench.noPicture': 'Este navegador no puede dibujar la imagen ({reason}). La tabla dice lo mismo en números.',
   'bench.filmTable': 'Las películas en una tabla',
@@ -172,6 +173,7 @@ export const bench: Translated<typeof english> = {
 
   'bench.whatHappened': 'Qué pasó en el cuerpo {unit}, {name}',
   'bench.why': 'Por qué: cede la menor [[pull|fuerza]]',
+  'bench.pullsTable': 'A qué fuerza se divide cada película, y lo que aguanta el papel',
   'bench.inTheStack': 'de arriba abajo',
   'bench.pullIn': 'cede a, [[tack-number|unidades de tiro]]',
   'bench.brokeIn': 'rota en',
