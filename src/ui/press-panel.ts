@@ -1,6 +1,7 @@
 /** The press: its kind, speed, the time between units, temperature and dampening. */
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
+import type { Control } from '../lesson/control.ts'
 import { intervalAt, unitSpacing } from '../press/presets.ts'
 import { ranges } from '../press/ranges.ts'
 import type { PressKind, SetUp } from '../press/setup.ts'
@@ -18,6 +19,17 @@ import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 
 type Press = SetUp['press']
+
+/** The controls of the panel, and the word of the glossary that some of them go by. */
+const terms = {
+  kind: 'web-press',
+  waterless: 'waterless',
+  speed: null,
+  interval: 'interval',
+  temperature: null,
+  dampening: 'dampening',
+} as const satisfies Partial<Record<Control, string | null>>
+const controls = Object.keys(terms) as (keyof typeof terms)[]
 
 function decimalsOf(unit: UnitName): number {
   return unit === 'm/s' ? 2 : unit === 'm/min' ? 1 : 0
@@ -83,7 +95,7 @@ export class PressPanel extends SessionElement {
     const { speed } = this.session.look.measures
     const said = this.knows('sheet-fed-press') ? 'bench.pressNow' : 'bench.speedNow'
     return html`
-      <details ?open=${this.unfolded || isRoomy()}>
+      <details ?open=${(this.unfolded || isRoomy()) && controls.some((control) => this.#has(control))}>
         <summary>
           <h2>${say('bench.press')}</h2>
           <span>
@@ -97,7 +109,7 @@ export class PressPanel extends SessionElement {
         </summary>
         <div class="head">
           ${
-            this.isShown('kind')
+            this.#has('kind')
               ? html`<tack-choice
                   .legend=${say('bench.pressKind')}
                   ?disabled=${this.isClosed('kind')}
@@ -108,7 +120,7 @@ export class PressPanel extends SessionElement {
               : nothing
           }
           ${
-            this.isShown('waterless')
+            this.#has('waterless')
               ? html`<label class="check"
                   ><input
                     type="checkbox"
@@ -121,13 +133,19 @@ export class PressPanel extends SessionElement {
           }
         </div>
         <div class="fields">
-          ${this.isShown('speed') ? this.#speed(press) : nothing}
-          ${this.isShown('interval') ? this.#interval(press) : nothing}
-          ${this.isShown('temperature') ? this.#temperature(press) : nothing}
-          ${this.isShown('dampening') ? this.#dampening(press) : nothing}
+          ${this.#has('speed') ? this.#speed(press) : nothing}
+          ${this.#has('interval') ? this.#interval(press) : nothing}
+          ${this.#has('temperature') ? this.#temperature(press) : nothing}
+          ${this.#has('dampening') ? this.#dampening(press) : nothing}
         </div>
       </details>
     `
+  }
+
+  /** Whether it has its place here, and a lesson of the course has come to its word. */
+  #has(control: keyof typeof terms): boolean {
+    const term = terms[control]
+    return this.isShown(control) && (term === null || this.knows(term))
   }
 
   #speed({ speed: now }: Press) {
