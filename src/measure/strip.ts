@@ -69,7 +69,7 @@ export function stripPatches(units: number): number[] {
   const size = (patch: number) => unitsIn(patch, units).length
   return Array.from({ length: all + 1 }, (_, patch) => patch)
     .filter((patch) => size(patch) <= 3 || patch === all)
-    .sort((a, b) => size(a) - size(b) || a - b)
+    .sort((a, b) => size(a) - size(b))
 }
 
 /** Reads one patch, be it on the strip or not. */

@@ -39,6 +39,10 @@ describe('the rows of a run chart', () => {
       expect(chosen[0]).toBe(1)
       expect(chosen.at(-1)).toBe(sheets)
       expect(chosen).toEqual([...new Set(chosen)].sort((a, b) => a - b))
+      expect(chosen).toEqual(expect.arrayContaining([1, 2, 3, 5].filter((sheet) => sheet <= sheets)))
+      // No more than a chart can show, and no gap wider than a hundredth of it.
+      expect(chosen.length).toBeLessThan(250)
+      chosen.slice(1).forEach((sheet, i) => expect(sheet - chosen[i]).toBeLessThanOrEqual(Math.ceil(sheets / 100)))
       if (sheets > 700) expect(chosen).toEqual(expect.arrayContaining([699, 700, 701]))
     }
   })

@@ -4,6 +4,7 @@ import { aimedColours, aimedPatches, colourJudge } from '../../src/measure/order
 import { readPatch, stripOf } from '../../src/measure/strip.ts'
 import { isRefused } from '../../src/measure/said.ts'
 import { aimsNamed } from '../../src/colour/published-aim.ts'
+import { papers } from '../../src/physics/paper.ts'
 import { patchOf } from '../../src/press/patches.ts'
 import { runPress } from '../../src/press/run.ts'
 import { checkSetUp } from '../press/legal-setups.ts'
@@ -18,6 +19,25 @@ describe('the colours that orders are judged by', () => {
     // FOGRA39L, solid black and red (magenta + yellow), as published.
     expect(patches.find(({ inks }) => inks.join() === '0')?.Lab).toEqual(fogra39?.Lab.K)
     expect(patches.find(({ inks }) => inks.join() === '2,3')?.Lab).toEqual(fogra39?.Lab.MY)
+  })
+
+  it('are all different, and each of one ink or more', () => {
+    const patches = fogra39 ? aimedPatches(setUp, fogra39) : []
+    expect(new Set(patches.map(({ inks }) => inks.join())).size).toBe(15)
+    for (const { inks } of patches) expect(inks.length).toBeGreaterThan(0)
+  })
+
+  // The characterisations are published for offset on coated and on uncoated paper, and for newspapers.
+  it.each([
+    ['coated', 'FOGRA39L'],
+    ['light-weight coated', 'FOGRA39L'],
+    ['uncoated', 'FOGRA29L'],
+    ['weak uncoated', 'FOGRA29L'],
+    ['newsprint', 'IFRA26S'],
+  ] as const)('are on %s paper held to %s where nothing else is said', (name, aim) => {
+    const own = { ...setUp, paper: papers[name] }
+    const aims = aimsNamed(aim)
+    expect(aimedColours(own)?.patches).toEqual(aims && aimedPatches(own, aims))
   })
 
   it('read as the strip reads them', () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { PatchTrap } from '../../src/measure/patch-trap.ts'
 import { trapAt } from '../../src/measure/patch-trap.ts'
 import { stripOf } from '../../src/measure/strip.ts'
+import { trapFilter } from '../../src/measure/trap-filter.ts'
 import { patchOf } from '../../src/press/patches.ts'
 import { readSheet } from '../../src/press/readings.ts'
 import { runPress } from '../../src/press/run.ts'
@@ -45,12 +46,41 @@ describe('the filter', () => {
     })
   })
 
+  it('of a spot ink that bears the name of a process ink is that of its own colour', () => {
+    const { rightFilter } = trapOf(withInk(yellow, { colour: '#2f7d4f' }), [cyan, yellow])
+    expect(rightFilter).toMatchObject({ filter: 'red', because: { message: 'filter.strongest' } })
+  })
+
   it('may be the wrong one, with a caution; magenta on cyan through blue is read against magenta’s weak side', () => {
     const wrong = trapOf(descending, [cyan, magenta], 'blue')
     expect(wrong.caution).toMatchObject({ message: 'filter.wrong', values: { filter: 'blue', right: 'green' } })
     expect(wrong.massTrap).toBe(trapOf(descending, [cyan, magenta]).massTrap)
     expect(percentOf(wrong)).not.toBeCloseTo(percentOf(trapOf(descending, [cyan, magenta])), 1)
   })
+})
+
+it('the filter of a process ink without a complementary one, and of any other ink, is that of its highest density', () => {
+  const solid = { red: 1.5, green: 1.6, blue: 1.4 }
+  expect(trapFilter('black', true, solid).filter).toBe('green')
+  expect(trapFilter('yellow', false, solid).filter).toBe('green')
+  expect(trapFilter('yellow', true, solid)).toEqual({
+    filter: 'blue',
+    because: { message: 'filter.complementary', values: { ink: 'yellow', filter: 'blue' } },
+  })
+})
+
+describe('had the second ink transferred in full', () => {
+  it.each([[[cyan, magenta]], [[cyan, yellow]], [[magenta, yellow]], [[cyan, magenta, yellow]]])(
+    '%j would read a higher trap than it does, which transferred less',
+    (units) => {
+      const trap = trapOf(descending, units)
+      expect(trap.massTrap).toBeLessThan(1)
+      const full = Number(trap.why?.values?.['full'])
+      expect(full).toBeGreaterThan(percentOf(trap) + 1)
+      // Densities of inks that scatter nothing add up at most.
+      expect(full).toBeLessThan(101)
+    },
+  )
 })
 
 describe('where densities tell no trap', () => {
@@ -70,6 +100,12 @@ describe('where densities tell no trap', () => {
     const trap = trapOf(withInk(yellow, { dryBefore: true }), [magenta, yellow])
     expect(trap.apparent).toMatchObject({ refused: { message: 'trap.dryBefore' } })
     expect(trap.massTrap).toBeGreaterThan(0)
+  })
+
+  it('but not where only some of what lies below is dry', () => {
+    const dried = { ...descending, inks: descending.inks.map((ink, unit) => ({ ...ink, dryBefore: unit === magenta })) }
+    expect(trapOf(dried, [cyan, yellow]).apparent).toMatchObject({ refused: { message: 'trap.dryBefore' } })
+    expect(percentOf(trapOf(dried, [cyan, magenta, yellow]))).toBeGreaterThan(0)
   })
 
   it('an ink has no colour, first or second', () => {

@@ -59,6 +59,44 @@ describe('typed readings', () => {
     })
   })
 
+  // A densitometer's range is 0 to 4.
+  it.each([
+    ['.55', 0.55],
+    [',5', 0.5],
+    ['+1.', 1],
+    ['0', 0],
+    ['4', 4],
+  ])('take %s as %d', (typed, density) => {
+    const { sheet } = gatherSheet([row(1, 'cyan', typed, '1', '1')], inks)
+    expect(sheet.patches[0].densities.red).toBe(density)
+  })
+
+  it.each([
+    ['cyan + cian', '1', { ink: 'cian', near: 'cyan', known: 'black, cyan, magenta, yellow' }],
+    ['magneta + black', '1', { ink: 'magneta', near: 'magenta' }],
+    ['cyan+cyan', '1', { patch: 'cyan+cyan' }],
+    ['cyan', '', { filter: 'green' }],
+    ['cyan', 'n/a', { filter: 'green', text: 'n/a' }],
+    ['cyan', '-1', { filter: 'green', value: -1 }],
+    ['cyan', '4.01', { filter: 'green', value: 4.01, most: 4 }],
+  ])('say of %j with %j through the green filter what is wrong with it', (patch, green, values) => {
+    expect(gatherSheet([row(1, patch, '1', green, '1')], inks).problems).toMatchObject([{ line: 1, said: { values } }])
+  })
+
+  it('list what is wrong in the order of the lines, be it one row or what several make together', () => {
+    const { problems } = gatherSheet(
+      [row(1, 'paper', '0.1', '0.1', '0.1'), row(2, 'cyan', '0', '0', '0'), row(3, 'mauve', '1', '1', '1')],
+      inks,
+    )
+    expect(problems.map(({ line }) => line)).toEqual([2, 3])
+  })
+
+  it('have of two of one patch the mean, and the deviation of two: their difference over the root of 2', () => {
+    const { sheet } = gatherSheet([row(1, 'cyan', '1', '1', '1'), row(2, 'cyan', '1.2', '1', '1')], inks)
+    expect(sheet.patches[0].densities.red).toBeCloseTo(1.1, 12)
+    expect(sheet.patches[0].spread?.red).toBeCloseTo(0.2 / Math.SQRT2, 12)
+  })
+
   it.each([
     ['', '1', '1', '1', 'sheet.noPatch'],
     ['cian', '1', '1', '1', 'sheet.unknownInk'],

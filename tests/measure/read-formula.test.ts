@@ -40,6 +40,19 @@ describe('what is read', () => {
 
 describe('what is refused', () => {
   it.each([
+    ['D1 + D4', { name: 'D4' }],
+    [`D1 + ${'x'.repeat(20)}`, { name: 'x'.repeat(20) }],
+    [`D1 + ${'x'.repeat(21)}`, { name: `${'x'.repeat(20)}...` }],
+    ['D1!', { name: '!' }],
+    ['D1(D2)', { name: 'D1' }],
+    ['sin(D1)', { name: 'sin' }],
+    ['log10()', { name: 'log10' }],
+    ['D1'.repeat(longestFormula), { most: longestFormula }],
+  ])('%j is named or the limit stated', (text, values) => {
+    expect(readFormula(text)).toMatchObject({ refused: { values } })
+  })
+
+  it.each([
     ['', 'formula.empty'],
     ['   ', 'formula.empty'],
     ['D1 +', 'formula.unreadableAt'],

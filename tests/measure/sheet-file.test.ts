@@ -91,6 +91,26 @@ describe('a file of another kind is refused in words', () => {
     expect(readSheetFile(text, inks)).toMatchObject({ refused: { message } })
   })
 
+  // By the marks that each kind of file begins with.
+  it.each([
+    ['PK\u0003\u0004', 'spreadsheet'],
+    ['\u00d0\u00cf\u0011\u00e0\u00a1\u00b1', 'spreadsheet'],
+    ['%PDF-1.7', 'PDF'],
+    ['{"inks":[]}', 'JSON'],
+    ['[1, 2]', 'JSON'],
+    ['<html>', 'web page'],
+    ['\ufeff\n  <html>', 'web page'],
+    ['CGATS.17', 'CGATS'],
+  ])('%j is said to be a %s', (text, kind) => {
+    expect(readSheetFile(text, inks)).toMatchObject({ refused: { message: 'sheet.otherKind', values: { kind } } })
+  })
+
+  it('with the columns that are missing and those that were found', () => {
+    expect(readSheetFile('patch, red ,green\ncyan,1,1', inks)).toMatchObject({
+      refused: { values: { missing: 'blue', found: 'patch, red, green' } },
+    })
+  })
+
   it('whatever it holds, without an exception', () => {
     const piece = fc.constantFrom(
       'patch',

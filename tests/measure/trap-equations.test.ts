@@ -81,6 +81,8 @@ describe('mass trap', () => {
   it('refuses what cannot be a film, and nothing to measure against', () => {
     expect(massTrap(1, 0)).toMatchObject({ refused: { message: 'trap.nothingOnBare' } })
     expect(massTrap(-1, 1)).toMatchObject({ refused: { message: 'trap.filmNegative' } })
+    expect(massTrap(1, -1)).toMatchObject({ refused: { message: 'trap.filmNegative' } })
+    expect(massTrap(0, 1)).toEqual({ share: 0 })
     expect(massTrap(NaN, 1)).toMatchObject({ refused: { message: 'trap.filmNotANumber' } })
     expect(massTrap(1, Infinity)).toMatchObject({ refused: { message: 'trap.filmNotANumber' } })
   })

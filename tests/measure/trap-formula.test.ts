@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readFormula } from '../../src/measure/read-formula.ts'
 import { apparentTrap, trapEquations } from '../../src/measure/trap-equations.ts'
-import { massTrapTex, trapTex, trapTree } from '../../src/measure/trap-formula.ts'
+import { massTrapTex, texOf, trapTex, trapTree } from '../../src/measure/trap-formula.ts'
 
 describe.each(trapEquations)('%s', (equation) => {
   it('is written as it is computed', () => {
@@ -33,6 +33,16 @@ describe.each(trapEquations)('%s', (equation) => {
 
 it('typesets Preucil as a fraction of the added density and the second', () => {
   expect(trapTex('preucil', { D1: 0.65, D2: 1, D3: 1.4 }).values).toBe('100\\cdot\\frac{1.40-0.65}{1.00}')
+})
+
+it.each([
+  ['sqrt(D1)', '\\sqrt{D_{1}}'],
+  ['log10(D2)', '\\log_{10}\\left(D_{2}\\right)'],
+  ['ln(D3)', '\\ln\\left(D_{3}\\right)'],
+])('typesets a typed %s', (typed, tex) => {
+  const formula = readFormula(typed)
+  if ('refused' in formula) throw new Error(formula.refused.message)
+  expect(texOf(formula.tree)).toBe(tex)
 })
 
 it('typesets mass trap with its two films', () => {

@@ -155,6 +155,23 @@ describe('one second on the rollers', () => {
     expect(Math.log(kept(1200, 32.2 + doublingTemperature)) / usual).toBeCloseTo(2, 6)
   })
 
+  it('comes up to speed and shows its torque with their lags: in 1 s 1 - 1/e^(1/2) and 1 - 1/e^(1/1.5) of the way', () => {
+    expect(stepTackmeter(laboratoryTackmeter, ink, { ...begun, speed: 0 }, set, 1).speed).toBeCloseTo(472.163, 3)
+    const still: TestInk = { tack: 16, volatility: 0 }
+    expect(stepTackmeter(laboratoryTackmeter, still, { ...begun, spread: 1 }, set, 1).needle).toBeCloseTo(
+      16 * (1 - Math.exp(-1 / 1.5)),
+      9,
+    )
+  })
+
+  it('stiffens by e^(1.3 x 0.8) and pulls as the thinner film does when 0.8 more of its solvent has gone', () => {
+    const pullAt = (evaporated: number) =>
+      pullNow(laboratoryTackmeter, { tack: 16, volatility: 0 }, { ...begun, spread: 1, evaporated })
+    // A quarter of the volume is solvent; pull goes with film^-0.15.
+    const thinner = ((1 - 0.25 * 0.9) / (1 - 0.25 * 0.1)) ** -0.15
+    expect(pullAt(0.9) / pullAt(0.1)).toBeCloseTo(Math.exp(1.3 * 0.8) * thinner, 9)
+  })
+
   it('loses of its film what has evaporated of its solvent, and pulls nothing below one metre a minute', () => {
     const dry = { ...begun, evaporated: 1, spread: 1 }
     expect(filmNow(laboratoryTackmeter, dry) / filmNow(laboratoryTackmeter, { ...dry, evaporated: 0 })).toBeCloseTo(
