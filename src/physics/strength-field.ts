@@ -12,7 +12,7 @@ export interface Grid {
 }
 
 /** Binomial kernel, twice over each axis: neighbours correlate 0.80, cells five or more apart not at all. */
-const kernel = [1, 4, 6, 4, 1].map((weight) => weight / 16)
+const kernel = [1, 4, 6, 4, 1]
 /** Standard deviation of white noise after smoothing along both axes: the sum of the squared weights. */
 const smoothedDeviation = kernel.reduce((sum, weight) => sum + weight * weight, 0)
 
@@ -24,7 +24,8 @@ export function normalField(grid: Grid, seed: number, stream: number): Float32Ar
   for (let cell = 0; cell < cells; cell += 2) {
     const [first, second] = normalPairAt(seed, stream, cell)
     noise[cell] = first
-    if (cell + 1 < cells) noise[cell + 1] = second
+    // Of an odd number of cells the last one's second draw falls outside, and is dropped.
+    noise[cell + 1] = second
   }
   const field = smooth(smooth(noise, width, 1, height, width), height, width, width, 1)
   for (let cell = 0; cell < cells; cell++) field[cell] /= smoothedDeviation
@@ -60,7 +61,7 @@ const lnExponential = tabulateLnExponential()
 function tabulateLnExponential(): Float32Array {
   const step = (2 * reach) / (tablePoints - 1)
   const density = (z: number) => Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)
-  // The upper tail 1 - Phi, summed from its small end so that it keeps its digits; and Phi likewise from below.
+  // Phi, summed from its small end so that the upper tail, which is the same by symmetry, keeps its digits.
   const lower = new Float64Array(tablePoints)
   const tail = density(reach) / (reach + 1 / reach)
   lower[0] = tail
@@ -68,11 +69,8 @@ function tabulateLnExponential(): Float32Array {
     const z = -reach + i * step
     lower[i] = lower[i - 1] + (step / 6) * (density(z - step) + 4 * density(z - step / 2) + density(z))
   }
-  // By symmetry 1 - Phi(z) = Phi(-z); for z far below 0, -ln(1 - Phi) is Phi itself but for its square.
-  return Float32Array.from(lower, (below, i) => {
-    const above = lower[tablePoints - 1 - i]
-    return Math.log(below < 1e-4 ? -Math.log1p(-below) : -Math.log(above))
-  })
+  // By symmetry 1 - Phi(z) = Phi(-z).
+  return Float32Array.from(lower, (_, i) => Math.log(-Math.log(lower[tablePoints - 1 - i])))
 }
 
 /** ln E of a standard normal `z` (beyond 6 deviations it stays at the table's end). */
