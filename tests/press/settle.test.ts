@@ -107,6 +107,13 @@ describe('settling', () => {
     )
   })
 
+  // Steps of Newton double the digits: what halved the error each time would need 40 turns to 1e-12.
+  it('takes no more than 7 turns for half of all units', () => {
+    const setUps = fc.sample(anySetUp(2, 4), { numRuns: 200, seed: 1 })
+    const turns = setUps.flatMap((setUp) => settleLine(lineOf(setUp)).map((unit) => unit.turns)).sort((a, b) => a - b)
+    expect(turns[Math.floor(turns.length / 2)]).toBeLessThanOrEqual(7)
+  })
+
   // Stores forget at a rate of about their own turnover, 80 um / (4 um x coverage x share taken): in 20,000 sheets all of it.
   it.each([
     ['descending', checkSetUp([16, 14, 12, 10])],
