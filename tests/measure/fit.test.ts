@@ -7,6 +7,7 @@ import { fitParameters, usualParameters, valueIn, withParameters } from '../../s
 import type { Refused } from '../../src/measure/said.ts'
 import { seededDraws } from '../../src/physics/random.ts'
 import { patchOf } from '../../src/press/patches.ts'
+import { ranges } from '../../src/press/ranges.ts'
 import type { SetUp } from '../../src/press/setup.ts'
 import { checkSetUp } from '../press/legal-setups.ts'
 import { sheetOfMadeUpPress } from './made-up-press.ts'
@@ -136,6 +137,18 @@ describe('a sheet printed by a press of known values', () => {
     expect(certainty.condition).toBeGreaterThan(1)
     expect(certainty.condition).toBeLessThan(10)
   })
+
+  // A fiftieth of the legal range is well decided, a tenth roughly, a quarter hardly.
+  it.each([
+    [0.01, 'roughly'],
+    [0.06, 'hardly'],
+  ])('calls from readings that scatter by %d the films well decided and the dampening %s so', (noise, word) => {
+    for (const { kind, decided, standardError } of fitted(taskFor({ noise, seed: 2 })).values) {
+      const share = standardError / (ranges[kind].most - ranges[kind].least)
+      expect(decided).toBe(share < 0.02 ? 'well' : share < 0.1 ? 'roughly' : 'hardly')
+      if (kind === 'dampening') expect(decided).toBe(word)
+    }
+  })
 })
 
 describe('what the data cannot decide is refused', () => {
@@ -171,11 +184,16 @@ describe('what the data cannot decide is refused', () => {
   it('more values than readings, no value, readings of other inks, an ink without a colour', () => {
     expect(refusal(taskFor({ patches: [1] }, films))).toBe('fit.tooFewReadings')
     expect(refusal(taskFor({ patches: [] }, films))).toBe('fit.tooFewReadings')
+    // As many values as readings leave nothing over to tell how near they come.
+    expect(run(taskFor({ patches: [patchOf([0, 1, 2])] }, films.slice(0, 3))).result).toMatchObject({
+      refused: { message: 'fit.tooFewReadings', values: { readings: 3, parameters: 3 } },
+    })
     expect(refusal(taskFor({}, []))).toBe('fit.nothingToFit')
     const task = taskFor({})
-    expect(refusal({ ...task, sheet: { ...task.sheet, inks: ['cyan', 'black', 'magenta', 'yellow'] } })).toBe(
-      'fit.otherInks',
-    )
+    expect(run({ ...task, sheet: { ...task.sheet, inks: ['cyan', 'black', 'magenta', 'yellow'] } }).result).toEqual({
+      refused: { message: 'fit.otherInks', values: { sheet: 'cyan, black, magenta, yellow' } },
+    })
+    expect(refusal({ ...task, sheet: { ...task.sheet, inks: ['black', 'cyan', 'magenta'] } })).toBe('fit.otherInks')
     const silver: SetUp = { ...setUp, inks: setUp.inks.map((ink, i) => (i === 2 ? { ...ink, name: 'silver' } : ink)) }
     const sheet = { ...task.sheet, inks: silver.inks.map(({ name }) => name) }
     expect(refusal({ ...task, setUp: silver, sheet })).toBe('strip.inkWithoutColour')
@@ -193,12 +211,25 @@ describe('what the model cannot be is said', () => {
     else expect(result.cautions).toContainEqual(expect.objectContaining({ message: 'fit.poor' }))
   })
 
-  it('by a bound that stopped a value: a press that prints thinner than any form roller is set', () => {
-    const thin = { ...setUp, inks: setUp.inks.map((ink) => ({ ...ink, film: 0.6 })) }
-    const sheet = sheetOfMadeUpPress({ ...madeUp, setUp: thin, parameters: [], truth: [], patches: [1, 2, 4, 8] })
-    const fit = fitted({ setUp, sheet, status: 'T', parameters: films })
-    expect(fit.values.every(({ atBound, value }) => atBound && value === 1)).toBe(true)
-    expect(fit.cautions).toContainEqual(expect.objectContaining({ message: 'fit.atBound' }))
+  it('by a bound that stopped a value: a press that prints thinner or thicker than any form roller is set', () => {
+    const { least, most } = ranges.film
+    for (const [film, bound] of [
+      [0.6 * least, least],
+      [1.5 * most, most],
+    ]) {
+      const beyond = { ...setUp, inks: setUp.inks.map((ink, unit) => (unit < 2 ? { ...ink, film } : ink)) }
+      const sheet = sheetOfMadeUpPress({ ...madeUp, setUp: beyond, parameters: [], truth: [], patches: [1, 2, 4, 8] })
+      const fit = fitted({ setUp, sheet, status: 'T', parameters: films })
+      expect(fit.values.map(({ atBound }) => atBound)).toEqual([true, true, false, false])
+      expect(fit.values.slice(0, 2).map(({ value }) => value)).toEqual([bound, bound])
+      expect(fit.cautions.find(({ message }) => message === 'fit.atBound')?.values).toEqual({
+        parameters: ['black', 'cyan'].map((ink) => ({ message: 'fit.parameter.film', values: { ink } })),
+      })
+    }
+  })
+
+  it('and of a sheet that the model meets, nothing', () => {
+    expect(fitted(taskFor({ patches: [1, 2, 4, 8] }, films)).cautions).toEqual([])
   })
 })
 
