@@ -60,6 +60,40 @@ describe('remedies', () => {
     expect(remedies['re-grade'].apply(poor, 0).inks.map(({ tack }) => tack)).toEqual([16, 14, 12, 10])
   })
 
+  it('slow down by a quarter, the units standing where they stand', () => {
+    const { press } = remedies['slow down'].apply(poor, 0)
+    expect(press.speed).toBeCloseTo(0.75 * poor.press.speed, 12)
+    expect(press.interval * press.speed).toBeCloseTo(poor.press.interval * poor.press.speed, 12)
+  })
+
+  it('bring 15 % more of a later ink, or less of the first, and leave the others alone', () => {
+    const films = (name: RemedyName, unit: number) => remedies[name].apply(poor, unit).inks.map(({ film }) => film / 4)
+    const near = (values: number[]) => values.map((value) => expect.closeTo(value, 12) as number)
+    expect(films('more film', 2)).toEqual(near([1, 1, 1.15, 1]))
+    expect(films('less film first', 2)).toEqual(near([0.85, 1, 1, 1]))
+  })
+
+  it('take a quarter of the normal water away at every unit that has any, and none from a waterless press', () => {
+    const inks = poor.inks.map((ink, unit) => (unit === 2 ? { ...ink, dampening: 1.5 } : ink))
+    const drier = remedies['less water'].apply({ ...poor, inks }, 0)
+    expect(drier.press.dampening).toBe(0.75)
+    expect(drier.inks.map(({ dampening }) => dampening)).toEqual([undefined, undefined, 1.25, undefined])
+    const waterless = { ...poor, press: { ...poor.press, waterless: true } }
+    expect(remedies['less water'].apply(waterless, 0)).toEqual(waterless)
+  })
+
+  it('ask for a unit only where they act on a later ink', () => {
+    expect(remedyNames.filter((name) => remedies[name].atLaterUnit).sort()).toEqual(
+      ['dry between', 'more film', 'reduce tack'].sort(),
+    )
+  })
+
+  it.each(remedyNames)('gain only what gets better, and cost only what gets worse: %s', (name) => {
+    const { gains, costs } = tryRemedy(picking, name)
+    expect(gains.every(({ turn }) => turn === 'better')).toBe(true)
+    expect(costs.every(({ turn }) => turn === 'worse')).toBe(true)
+  })
+
   it.each(remedyNames)('keep every set-up legal, over and over: %s', (name: RemedyName) => {
     for (const paper of paperNames) {
       let setUp: SetUp = { ...picking, paper: papers[paper] }
