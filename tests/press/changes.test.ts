@@ -2,12 +2,14 @@ import { describe, expect, it } from 'vitest'
 import { possibleChanges, settledTerms, whatToChange } from '../../src/press/changes.ts'
 import { differenceOf } from '../../src/press/difference.ts'
 import { allPairs, usualWeights } from '../../src/press/order-score.ts'
+import { ranges } from '../../src/press/ranges.ts'
 import { readSheet } from '../../src/press/readings.ts'
 import { runPress } from '../../src/press/run.ts'
 import { papers } from '../../src/physics/paper.ts'
 import { usualPress } from '../../src/press/presets.ts'
 import { orders } from '../../src/words/en/orders.ts'
 import { checkSetUp } from './legal-setups.ts'
+import { problemsOf } from './problems-of.ts'
 
 const aim = { overprints: allPairs(4), weights: usualWeights }
 const falling = checkSetUp([16, 14, 12, 10])
@@ -32,6 +34,39 @@ describe('what to change', () => {
     expect(possibleChanges(atEnds)).toHaveLength(4 + 4 + 4 * 2 + 3)
     const waterless = { ...falling, press: { ...falling.press, waterless: true } }
     expect(possibleChanges(waterless).some(({ kind }) => kind === 'dampening')).toBe(false)
+  })
+
+  it('moves a number by as much as it says, and tells the cost of that way', () => {
+    for (const { kind, unit, by, setUp, cost } of possibleChanges(falling)) {
+      if (kind === 'swap') continue
+      const read = ({ inks, press, paper }: typeof falling) =>
+        kind === 'tack' || kind === 'film' ? inks[unit ?? NaN][kind] : { ...press, ...paper }[kind]
+      expect(read(setUp) - read(falling)).toBeCloseTo(by, 12)
+      expect(cost).toBe(`change.${kind}.${by > 0 ? 'up' : 'down'}.cost`)
+    }
+  })
+
+  it('moves the dampening of every unit that has one of its own along, as far as is legal', () => {
+    const inks = falling.inks.map((ink, unit) => ({ ...ink, ...(unit > 1 ? { dampening: [0.5, 2][unit - 2] } : {}) }))
+    const damper = possibleChanges({ ...falling, inks }).find(({ kind, by }) => kind === 'dampening' && by > 0)
+    expect(damper?.setUp.inks.map(({ dampening }) => dampening)).toEqual([
+      undefined,
+      undefined,
+      0.5 + (damper?.by ?? NaN),
+      2,
+    ])
+  })
+
+  it('is legal wherever it sets out from: at the ends of speed and interval, too', () => {
+    for (const kind of ['sheet-fed', 'web'] as const) {
+      for (const speed of [ranges.speed.least, 1, 2, ranges.speed.most]) {
+        for (const interval of [undefined, ranges.interval.least, ranges.interval.most]) {
+          const press = { ...usualPress(kind, speed), ...(interval ? { interval, intervalPinned: true } : {}) }
+          if (press.interval < ranges.interval.least || press.interval > ranges.interval.most) continue
+          for (const { setUp } of possibleChanges({ ...falling, press })) expect(problemsOf(setUp)).toEqual([])
+        }
+      }
+    }
   })
 
   it('tells each change’s cost in words, and the cautions that come before it', () => {
