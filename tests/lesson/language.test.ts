@@ -19,7 +19,11 @@ test('own terms are explained and used like any other', () => {
 test('own terms are not used before they are explained', () => {
   const text = italian.replace('How strongly', 'I tiri: how strongly')
   expect(checkLesson(text, { everyday: [] }).problems).toEqual([
-    { ...placeIn(text, 'tiri: how'), message: expect.stringMatching(/"tiri" \(tack\) is used before/) as string },
+    {
+      ...placeIn(text, 'tiri: how'),
+      message: expect.stringMatching(/"tiri" \(tack\) is used before/) as string,
+      said: { message: 'checker.usedTooEarly', values: { word: 'tiri', id: 'tack' } },
+    },
   ])
 })
 
