@@ -39,3 +39,10 @@ export function countLearners(learners: readonly LearnerDigest[], lessons: reado
     }
   })
 }
+
+/** Whoever may need help first: those who have finished least, and among them those with the lowest score, or none yet. */
+export function leastFirst(counts: readonly LearnerCount[]): LearnerCount[] {
+  return counts.toSorted(
+    (one, other) => one.finished.length - other.finished.length || (one.score ?? -1) - (other.score ?? -1),
+  )
+}

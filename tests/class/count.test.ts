@@ -1,7 +1,7 @@
 /** A class counted: every expected number is worked out by hand from the results written above it. */
 import { expect, test } from 'vitest'
 import { countCauses } from '../../src/class/count-drills.ts'
-import { countLearners } from '../../src/class/count-learners.ts'
+import { countLearners, leastFirst } from '../../src/class/count-learners.ts'
 import { countLesson, countSteps } from '../../src/class/count-lessons.ts'
 import type { LessonEntry } from '../../src/class/lesson-entry.ts'
 import { Roll } from '../../src/class/roll.ts'
@@ -198,4 +198,17 @@ test('a learner’s row says what is left, with the mean of the scores there are
   // 60 + 30 + 10 + 20 in the lessons asked about, 300 in drills
   expect(row.time).toBe(420)
   expect([row.drills, row.proven]).toEqual([2, 1])
+})
+
+test('whoever has finished least stands first, and then whoever has the lowest score, or none', () => {
+  const both = (score: number | null) => [madeLesson('one', { score }), madeLesson('two', { score })]
+  const { learners } = rollOf(
+    madeResult('best', { name: 'best', lessons: both(0.9) }),
+    madeResult('low', { name: 'low', lessons: both(0.2) }),
+    madeResult('begun', { name: 'begun', lessons: [madeLesson('one', { done: false, score: 0 })] }),
+    madeResult('unscored', { name: 'unscored', lessons: both(null) }),
+    madeResult('half', { name: 'half', lessons: [madeLesson('one', { score: 1 })] }),
+  )
+  const names = leastFirst(countLearners(learners, ['one', 'two'])).map(({ learner }) => learner.name)
+  expect(names).toEqual(['begun', 'half', 'unscored', 'low', 'best'])
 })

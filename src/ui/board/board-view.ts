@@ -4,7 +4,7 @@ import { css, html, nothing } from 'lit'
 import { boardOf } from '../../class/board.ts'
 import type { BoardState, ClassBoard } from '../../class/board.ts'
 import { countCauses } from '../../class/count-drills.ts'
-import { countLearners } from '../../class/count-learners.ts'
+import { countLearners, leastFirst } from '../../class/count-learners.ts'
 import { countLesson, countSteps } from '../../class/count-lessons.ts'
 import type { LearnerDigest } from '../../class/roll.ts'
 import { runsOf } from '../../class/runs.ts'
@@ -120,7 +120,8 @@ export class BoardView extends SessionElement {
         <h2>${say('board.title')}</h2>
         <p>${say('board.lead')}</p>
         <tack-file-drop class="on-screen" .board=${this.#board}></tack-file-drop>
-        ${this.#told(state, learners)}
+        <div role="status">${this.#told(state, learners)}</div>
+        ${this.#again(state, learners)}
       </section>
       ${state.refused.length > 0 ? this.#refused(state) : nothing}
       ${state.reading === null && learners.length > 0 ? this.#class(learners) : nothing}
@@ -134,16 +135,20 @@ export class BoardView extends SessionElement {
   #told({ reading, files, refused }: BoardState, learners: readonly LearnerDigest[]) {
     if (reading || files + refused.length === 0) return nothing
     if (learners.length === 0) return html`<p>${say('board.none')}</p>`
-    return html`<p><strong>${say('board.done', { learners: learners.length, files })}</strong></p>
-      ${againWords(learners).map(
-        ({ head, lines }) =>
-          html`<details>
-            <summary>${head}</summary>
-            <ul class="again">
-              ${lines.map((line) => html`<li>${line}</li>`)}
-            </ul>
-          </details>`,
-      )}`
+    return html`<p><strong>${say('board.done', { learners: learners.length, files })}</strong></p>`
+  }
+
+  #again({ reading }: BoardState, learners: readonly LearnerDigest[]) {
+    if (reading) return nothing
+    return againWords(learners).map(
+      ({ head, lines }) =>
+        html`<details>
+          <summary>${head}</summary>
+          <ul class="again">
+            ${lines.map((line) => html`<li>${line}</li>`)}
+          </ul>
+        </details>`,
+    )
   }
 
   #refused({ refused }: BoardState) {
@@ -231,7 +236,7 @@ export class BoardView extends SessionElement {
       <tack-class-table
         .label=${say('board.learners')}
         .file=${'tackstair-learners'}
-        .table=${learnersTable(countLearners(shown, asked), sayLeft, dayWriter(), say)}
+        .table=${learnersTable(leastFirst(countLearners(shown, asked)), sayLeft, dayWriter(), say)}
       ></tack-class-table>
     </section>`
   }

@@ -95,7 +95,8 @@ export const board = {
   'board.nameless': 'No name ({id})',
   'board.namesake': '{name} ({id})',
   'board.fromTo': '{first} to {last}',
-  'board.leftIs': 'Still to do: numbers of the lessons as the course has them.',
+  'board.leftIs':
+    'Whoever has finished least, and then scored lowest, stands first: they may need help. Still to do: numbers of the lessons as the course has them.',
 
   'board.again':
     '{count, plural, one {One learner} other {# learners}} handed in more than once; the newest result counts.',

@@ -92,7 +92,8 @@ export const board: Translated<typeof english> = {
   'board.nameless': 'Sin nombre ({id})',
   'board.namesake': '{name} ({id})',
   'board.fromTo': '{first} a {last}',
-  'board.leftIs': 'Por hacer: números de las lecciones según el curso.',
+  'board.leftIs':
+    'Primero están quienes menos han terminado y, entre ellos, quienes menos puntos tienen: quizá necesiten ayuda. Por hacer: números de las lecciones según el curso.',
   'board.again':
     '{count, plural, one {Un alumno entregó} other {# alumnos entregaron}} más de una vez; cuenta el resultado más nuevo.',
   'board.againFiles': '{name}: {count} resultados, el más nuevo del {made}',
