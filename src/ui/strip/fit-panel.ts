@@ -6,6 +6,7 @@ import type { FitProgress } from '../../measure/fit-search.ts'
 import type { PressSheet } from '../../measure/press-sheet.ts'
 import { isRefused } from '../../measure/said.ts'
 import { startFitting } from '../../session/fitting.ts'
+import { KeptFocus } from '../kept-focus.ts'
 import { linkedText } from '../linked-text.ts'
 import { say, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
@@ -57,6 +58,7 @@ export class FitPanel extends StripElement {
   constructor() {
     super()
     this._progress = null
+    new KeptFocus(this)
   }
 
   override disconnectedCallback(): void {
