@@ -146,6 +146,15 @@ test('every form of a step, by a learner who gets everything wrong first', async
     'A mark our shop puts on a sheet',
   )
   await page.keyboard.press('Escape')
+  // All that an author may write with is there as what it is.
+  const text = lesson(page)
+  await expect(text.getByRole('heading', { name: 'Kept sheets' })).toBeVisible()
+  await expect(text.locator('ol.prose, ol').getByRole('listitem').first()).toContainText('They are dated')
+  await expect(text.locator('em', { hasText: 'dated' })).toBeVisible()
+  await expect(text.locator('code')).toHaveText('year')
+  await expect(text.locator('blockquote')).toHaveText('A sheet without a date is waste.')
+  await expect(text.getByRole('row', { name: 'upper 2' })).toBeVisible()
+  await expect(text.getByRole('link', { name: 'elsewhere' })).toHaveAttribute('rel', 'noopener noreferrer')
   await goOn(page)
 
   await expect(page.getByText('covered until you have made your prediction')).toBeVisible()

@@ -68,6 +68,12 @@ test('the picture names the position that does most harm, and its table says the
 test('an order is found by “black first”, loaded, and taken back', async ({ page }) => {
   await rankAll(page)
   const before = names([0, 1, 2, 3])
+  // Any ink on any unit is found the same way.
+  await page.getByRole('combobox', { name: 'Only orders with' }).selectOption('magenta')
+  await page.getByRole('combobox', { name: 'On unit' }).selectOption('unit 3')
+  await expect(page.locator('tack-order-table tbody tr')).toHaveCount(6)
+  for (const each of await page.locator('tack-order-table td .note').all())
+    await expect(each).toHaveText(/^\w+, \w+, magenta, \w+$/)
   await page.getByRole('button', { name: 'Black first' }).click()
   await expect(page.locator('tack-order-table tbody tr')).toHaveCount(6)
   for (const each of await page.locator('tack-order-table td .note').all()) await expect(each).toHaveText(/^black, /)
@@ -94,6 +100,11 @@ test('weights act at once, without printing again', async ({ page }) => {
   const [best] = rankOrders(setUp, { ...aimOf(task), weights }).ranked
   await expect(row(page, 1)).toContainText(names(best.order))
   await expect(row(page, 1)).toContainText(best.score.toFixed(2))
+  const overprint = page.getByRole('checkbox', { name: 'black + cyan' })
+  await overprint.uncheck()
+  await expect(overprint).not.toBeChecked()
+  await expect(page.getByRole('checkbox', { name: 'cyan + magenta' })).toBeChecked()
+  await overprint.check()
   await page.getByRole('button', { name: 'Back to the usual weights' }).click()
   const [usual] = rankOrders(setUp, aimOf(task)).ranked
   await expect(row(page, 1)).toContainText(usual.score.toFixed(2))
@@ -120,6 +131,11 @@ test('two orders are watched side by side in step, by keys', async ({ page }) =>
   await expect(pair.getByRole('slider')).toHaveAttribute('aria-valuetext', '100\u00a0% through the nip')
   await pair.getByRole('button', { name: 'Step nip' }).click()
   await expect(pair.getByRole('img', { name: /nip of unit 3/ })).toHaveCount(2)
+  await pair.getByRole('slider').fill('40')
+  await expect(pair.getByRole('slider')).toHaveAttribute('aria-valuetext', '40\u00a0% through the nip')
+  await pair.getByRole('button', { name: 'Run', exact: true }).click()
+  await expect(pair.getByRole('slider')).not.toHaveAttribute('aria-valuetext', '40\u00a0% through the nip')
+  await pair.getByRole('button', { name: 'Pause' }).click()
   await pair.getByRole('button', { name: 'Put both away' }).click()
   await expect(pair.getByRole('img')).toHaveCount(0)
   expect(said).toEqual([])
@@ -170,6 +186,10 @@ test('the worthiest change comes first, after its cautions, and can be tried and
       : false
   })
   expect(cautionsFirst).toBe(true)
+  const all = page.locator('tack-what-to-change tbody tr')
+  const gaining = await all.count()
+  await page.getByRole('checkbox', { name: 'Show the changes that do not gain as well' }).check()
+  await expect.poll(() => all.count()).toBeGreaterThan(gaining)
   await first.getByRole('button', { name: /^Try it/ }).click()
   await expect(page.getByText(/^Done: .* Undo takes it back\.$/)).toBeVisible()
   await expect(page.getByText('The set-up has been changed since.')).toBeVisible()

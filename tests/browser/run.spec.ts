@@ -65,6 +65,27 @@ test('a wash-up is listed, drawn, told in the table and taken away', async ({ pa
   await expect(washed.locator('td').nth(3)).toHaveText((100 * contamination[3]).toFixed(2))
   await page.getByRole('button', { name: 'Remove: Before sheet 500: wash-up of yellow' }).click()
   await expect(page.getByText('Nothing happens on the way')).toBeVisible()
+
+  // A stop is one of the whole press; an ink is altered in one unit, in its tack or its film.
+  const kind = page.getByRole('combobox', { name: 'What happens' })
+  const add = page.getByRole('button', { name: 'Add', exact: true })
+  await kind.selectOption('stop, or make-ready again')
+  await expect(page.getByRole('combobox', { name: 'Unit' })).toHaveCount(0)
+  await add.click()
+  await kind.selectOption('ink altered in its duct')
+  await page.getByRole('combobox', { name: 'Unit' }).selectOption('2 cyan')
+  await add.click()
+  await page.getByRole('combobox', { name: 'Altered' }).selectOption('film')
+  await type(page, 'To', '3')
+  await type(page, 'Before sheet', '1200')
+  await add.click()
+  const happens = page.locator('tack-run-events li')
+  await expect(happens).toHaveText([
+    /500: stop/,
+    /500: tack of cyan becomes 14 tack units/,
+    /1,200: film of cyan becomes 3 µm \(after the end of this run\)/,
+  ])
+  await run(page, '1000')
   await expect(page.getByText('run the press again').first()).toBeVisible()
 })
 

@@ -293,6 +293,51 @@ test('an own ink goes on the shelf, to a file and back, and into the press', asy
   await expect(page.getByRole('button', { name: /: barn red$/ })).toBeVisible()
   await page.getByRole('button', { name: 'Undo' }).click()
   await expect(page.getByRole('button', { name: /: barn red$/ })).toHaveCount(0)
+
+  // What is on the bench goes there too, under names of our own, and back on the bench from there.
+  await page.getByRole('radio', { name: 'Shelf', exact: true }).check({ force: true })
+  const shelf = page.locator('tack-shelf-panel')
+  const keep = async (what: 'ink' | 'paper' | 'press', name: string, told: string) => {
+    const saver = shelf.locator('tack-shelf-saver', { has: page.getByRole('button', { name: `Keep this ${what}` }) })
+    await saver.getByLabel('Name').fill(name)
+    await saver.getByRole('button').click()
+    await expect(saver.getByRole('status')).toHaveText(`“${name}” is on the shelf${told}.`)
+  }
+  await shelf.getByLabel('Loaded ink').selectOption('magenta')
+  await keep('ink', 'our magenta', '')
+  await keep('ink', 'our magenta', ', in place of the one of that name')
+  await keep('paper', 'mill paper', '')
+  await keep('press', 'press two', '')
+  for (const use of ['Load our magenta', 'Print on it: mill paper', 'Set up press two']) {
+    await shelf.getByRole('button', { name: use }).click()
+    await expect(shelf.getByText('is on the bench now. Undo takes it off again.')).toBeVisible()
+  }
+  await expect(shelf).toContainText('made from')
+
+  // A colour can be typed as it was measured.
+  await page.getByText('Make a new ink').click()
+  const made = page.locator('tack-new-ink')
+  await made.getByRole('radio', { name: 'as L*, a*, b*' }).check({ force: true })
+  for (const [label, typed] of [
+    ['Tack number', '11'],
+    ['L*', '30'],
+    ['b*', '-40'],
+  ]) {
+    await made.getByLabel(label, { exact: true }).fill(typed)
+    await made.getByLabel(label, { exact: true }).press('Tab')
+  }
+  await made.getByRole('button', { name: 'Put it on the shelf' }).click()
+  await expect(made).toContainText('This is no name')
+  await made.getByLabel('Name').fill('night blue')
+  await made.getByRole('button', { name: 'Put it on the shelf' }).click()
+  await expect(made).toContainText('“night blue” is on the shelf.')
+  await expect(shelf.getByRole('listitem').filter({ hasText: 'night blue' })).toContainText('tack 11')
+
+  // A file that is no shelf changes nothing and says why.
+  const broken = { name: 'bad.json', mimeType: 'application/json', buffer: Buffer.from('no shelf') }
+  await page.getByLabel('Open a saved shelf').setInputFiles(broken)
+  await expect(shelf.getByRole('status').first()).toContainText('JSON')
+  await expect(shelf.getByRole('button', { name: 'Load night blue' })).toBeVisible()
   expect(said).toEqual([])
 })
 

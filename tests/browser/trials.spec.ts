@@ -61,6 +61,24 @@ test('two rows are compared: what was changed, and what came of it', async ({ pa
   )
   await compare.getByRole('combobox', { name: 'To' }).selectOption({ index: 0 })
   await expect(compare.getByText('Nothing was changed between these two.')).toBeVisible()
+
+  // One that differs in nearly all: each difference in words, and an ink that only one of them has as such.
+  const inks = 'black:15:temp35,silver:12:rgb8a8d8f'
+  await page.goto(`./#v=1&inks=${inks}&paper=newsprint:strength30&press=web:waterless&sheet=first&view=trials`)
+  await page.getByRole('button', { name: 'Pin this trial' }).click()
+  await expect(rows(page)).toHaveCount(3)
+  await compare.getByRole('combobox', { name: 'From' }).selectOption({ index: 0 })
+  await compare.getByRole('combobox', { name: 'To' }).selectOption({ index: 2 })
+  for (const [what, from, to, by] of [
+    ['ink cyan', 'there, tack 14 tack units', 'not stated', ''],
+    ['ink silver', 'not stated', 'there, tack 12 tack units', ''],
+    ['black: tack, tack units', '16', '15', '−1.00'],
+    ['black: temperature, °C', 'not stated', '35', ''],
+    ['kind of press', 'sheet-fed', 'web', ''],
+    ['waterless', 'no', 'yes', ''],
+    ['which sheet is read', 'settled', 'first', ''],
+  ])
+    await expect(compare.getByRole('row', { name: what }).getByRole('cell')).toHaveText([from, to, by])
 })
 
 test('a trial is loaded on the bench and taken back, removed and put back', async ({ page }) => {
