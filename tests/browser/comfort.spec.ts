@@ -47,9 +47,13 @@ test('colours and motion chosen in one tab hold in another, after a reload and a
 
   // Another person's file changes nothing of it by itself; taking it over can be taken back with the rest.
   await page.getByRole('button', { name: 'File' }).click()
-  const buffer = Buffer.from(text.replace('"high contrast"', '"dark"'))
+  const saved = JSON.parse(text) as { settings: object }
+  const theirs = { ...saved, settings: { ...saved.settings, theme: 'dark', motion: 'full', sound: true } }
+  const buffer = Buffer.from(JSON.stringify(theirs))
   await page.getByLabel('File to open').setInputFiles({ name: 'theirs.json', mimeType: 'application/json', buffer })
-  await expect(page.getByText(/^The file was saved by somebody whose page/)).toContainText('colours: Dark')
+  await expect(page.getByText(/^The file was saved by somebody whose page/)).toContainText(
+    /colours: Dark.*; motion: Full; sound: on/,
+  )
   await wears(page, 'contrast light')
   await page.getByRole('button', { name: 'Take it over' }).click()
   await expect(page.getByText('The page is now as it was for whoever saved the file.')).toBeFocused()

@@ -25,6 +25,11 @@ test('an entry that cannot be is explained at the field, and the value in force 
 
 test('a legal entry changes the readings, and undo brings them back', async ({ page }) => {
   const before = await traps(page)
+  // A step up and one down by keys lead back to where they began.
+  await field(page, 'Tack of yellow').press('ArrowUp')
+  expect(Number(await field(page, 'Tack of yellow').inputValue())).toBeGreaterThan(10)
+  await field(page, 'Tack of yellow').press('ArrowDown')
+  await expect(field(page, 'Tack of yellow')).toHaveValue('10')
   await enter(page, 'Tack of yellow', '16,5')
   await expect(field(page, 'Tack of yellow')).toHaveValue('16.5')
   const after = await traps(page)

@@ -179,6 +179,10 @@ test('the pick test is marked by keys; the product is that of the numbers shown,
 test('a mark too early is told so, and a wetted strip is weaker', async ({ page }) => {
   await open(page, 'Pick test')
   await page.getByRole('button', { name: 'Print a strip' }).click()
+  // Marked with the pointer, in the middle; then by the slider.
+  await page.locator('tack-pick-strip svg').click()
+  const longest = Number(await page.getByRole('slider').getAttribute('max'))
+  expect(Math.abs(Number(await page.getByRole('slider').inputValue()) - longest / 2)).toBeLessThanOrEqual(1)
   await page.getByRole('slider').fill('10')
   await page.getByRole('button', { name: 'Here picking begins' }).click()
   await expect(page.getByText('Too early:')).toBeVisible()

@@ -65,6 +65,7 @@ test('a wash-up is listed, drawn, told in the table and taken away', async ({ pa
   await expect(washed.locator('td').nth(3)).toHaveText((100 * contamination[3]).toFixed(2))
   await page.getByRole('button', { name: 'Remove: Before sheet 500: wash-up of yellow' }).click()
   await expect(page.getByText('Nothing happens on the way')).toBeVisible()
+  await expect(page.getByText('run the press again').first()).toBeVisible()
 
   // A stop is one of the whole press; an ink is altered in one unit, in its tack or its film.
   const kind = page.getByRole('combobox', { name: 'What happens' })
@@ -83,10 +84,11 @@ test('a wash-up is listed, drawn, told in the table and taken away', async ({ pa
   await expect(happens).toHaveText([
     /500: stop/,
     /500: tack of cyan becomes 14 tack units/,
-    /1,200: film of cyan becomes 3 µm \(after the end of this run\)/,
+    /1,200: film of cyan becomes 3\sµm\s\(after the end of this run\)/,
   ])
   await run(page, '1000')
-  await expect(page.getByText('run the press again').first()).toBeVisible()
+  await page.getByRole('combobox', { name: 'Patches' }).selectOption('overprints of two inks')
+  await expect(page.getByText(/^At sheet .*cyan \+ magenta [\d.]+/)).toBeAttached()
 })
 
 test('the marker is moved by keys, by typing and by dragging, and its sheet is seen on the bench', async ({ page }) => {

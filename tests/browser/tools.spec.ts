@@ -72,6 +72,12 @@ test('the link that is shown opens the very set-up and view, and its picture say
   await expect(dialog.getByText(`${link.length} characters`)).toBeVisible()
   expect(await decoded(page, dialog.getByRole('img', { name: /^QR picture/ }))).toBe(link)
 
+  const small = await dialog.getByRole('img', { name: /^QR picture/ }).boundingBox()
+  await dialog.getByRole('button', { name: 'Show it large' }).click()
+  const large = await dialog.getByRole('img', { name: /^QR picture/ }).boundingBox()
+  expect(large?.width).toBeGreaterThan(small?.width ?? NaN)
+  await dialog.getByRole('button', { name: 'Show it small' }).click()
+
   const other = await (await browser.newContext()).newPage()
   await other.goto(link)
   await expect.poll(() => order(other)).toEqual(await order(page))

@@ -64,7 +64,7 @@ test('two rows are compared: what was changed, and what came of it', async ({ pa
 
   // One that differs in nearly all: each difference in words, and an ink that only one of them has as such.
   const inks = 'black:15:temp35,silver:12:rgb8a8d8f'
-  await page.goto(`./#v=1&inks=${inks}&paper=newsprint:strength30&press=web:waterless&sheet=first&view=trials`)
+  await page.goto(`./#v=1&inks=${inks}&paper=newsprint:strength30&press=web:waterless&sheet=settled&view=trials`)
   await page.getByRole('button', { name: 'Pin this trial' }).click()
   await expect(rows(page)).toHaveCount(3)
   await compare.getByRole('combobox', { name: 'From' }).selectOption({ index: 0 })
@@ -76,7 +76,7 @@ test('two rows are compared: what was changed, and what came of it', async ({ pa
     ['black: temperature, °C', 'not stated', '35', ''],
     ['kind of press', 'sheet-fed', 'web', ''],
     ['waterless', 'no', 'yes', ''],
-    ['which sheet is read', 'settled', 'first', ''],
+    ['which sheet is read', 'first', 'settled', ''],
   ])
     await expect(compare.getByRole('row', { name: what }).getByRole('cell')).toHaveText([from, to, by])
 })
