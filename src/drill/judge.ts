@@ -7,13 +7,15 @@ import type { Difference } from './casebook.ts'
 import { casebookOf, differenceFromGood, isNoticed } from './casebook.ts'
 import type { Cause } from './cause.ts'
 import { causeKey, sameCause } from './cause.ts'
+import type { Contradiction } from './contradiction.ts'
+import { contradiction, furtherProof } from './contradiction.ts'
 import type { Cure } from './cure.ts'
 import { applyCure, cautionsOf } from './cure.ts'
 import type { Drill } from './drill.ts'
 import { identifies, notRuledOut } from './drill.ts'
 import { directKey } from './misleading.ts'
 import type { Evidence } from './evidence.ts'
-import { allEvidence, evidenceKey } from './evidence.ts'
+import { allEvidence, evidenceKey, seenEvidence } from './evidence.ts'
 import { expectedReadings } from './expected.ts'
 
 export interface DiagnosisVerdict {
@@ -27,14 +29,36 @@ export interface DiagnosisVerdict {
   readonly needless: readonly Evidence[]
   /** whether the named cause is the one that the misleading reading speaks for */
   readonly misled: boolean
+  /** of what was taken, what speaks most against a wrong diagnosis; null where it is right or all of that fits it */
+  readonly against: Contradiction | null
+  /** what to take next: seen, it speaks against the wrong diagnosis; or it helps against an explanation left open */
+  readonly next: Evidence | null
   /** evidence that would have been enough */
   readonly enough: readonly Evidence[]
 }
 
-export function judgeDiagnosis(drill: Drill, named: readonly Cause[], evidence: readonly Evidence[]): DiagnosisVerdict {
+/** `evidence` is what was named as proof, `taken` all that the learner has at hand. */
+export function judgeDiagnosis(
+  drill: Drill,
+  named: readonly Cause[],
+  evidence: readonly Evidence[],
+  taken: readonly Evidence[] = evidence,
+): DiagnosisVerdict {
   const isTrue = (cause: Cause) => drill.faults.some((fault) => sameCause(fault, cause))
   const wrong = named.filter((cause) => !isTrue(cause))
   const leftOpen = notRuledOut(drill, evidence)
+  const against = wrong.length > 0 ? contradiction(drill, named, taken) : null
+  const beside = (atHand: readonly Evidence[]) => {
+    const keys = atHand.map(evidenceKey)
+    return allEvidence(drill.ticket).filter((piece) => !keys.includes(evidenceKey(piece)))
+  }
+  const next = () => {
+    if (wrong.length === 0)
+      return leftOpen.length > 0 ? furtherProof(drill, leftOpen[0], evidence, beside(evidence)) : null
+    // A measurement that speaks against it would be that of the true cause, and give it away.
+    const seen = beside(taken).filter(({ kind }) => seenEvidence.some((each) => each === kind))
+    return against ? null : (contradiction(drill, named, seen)?.quantity.evidence ?? null)
+  }
   return {
     right: named.filter(isTrue),
     wrong,
@@ -45,6 +69,8 @@ export function judgeDiagnosis(drill: Drill, named: readonly Cause[], evidence: 
       return notRuledOut(drill, rest).length === leftOpen.length
     }),
     misled: wrong.some((cause) => sameCause(cause, drill.misleading.looksLike)),
+    against,
+    next: next(),
     enough: enoughEvidence(drill),
   }
 }

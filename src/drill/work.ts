@@ -59,8 +59,9 @@ export interface WorkVerdict {
   readonly cured: boolean
 }
 
-export function judgeWork(drill: Drill, { diagnosis: named, cures }: Work): WorkVerdict {
-  const diagnosis = named && judgeDiagnosis(drill, named.causes, named.evidence)
+export function judgeWork(drill: Drill, { taken, diagnosis: named, cures }: Work): WorkVerdict {
+  const atHand = taken.map(({ evidence }) => evidence)
+  const diagnosis = named && judgeDiagnosis(drill, named.causes, named.evidence, atHand)
   const cure = cures.length > 0 ? judgeCure(drill, cures) : null
   const found = diagnosis !== null && diagnosis.wrong.length === 0 && diagnosis.missed.length === 0
   return {

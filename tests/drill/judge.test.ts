@@ -3,7 +3,9 @@ import { colourDifference } from '../../src/colour/colour-difference.ts'
 import { noticedDifference } from '../../src/drill/casebook.ts'
 import { causeKey } from '../../src/drill/cause.ts'
 import { cautionsOf, curesFor } from '../../src/drill/cure.ts'
-import { identifies, makeDrill } from '../../src/drill/drill.ts'
+import { contradiction } from '../../src/drill/contradiction.ts'
+import { identifies, makeDrill, rivalsOf } from '../../src/drill/drill.ts'
+import type { Evidence } from '../../src/drill/evidence.ts'
 import { allEvidence, readPatches } from '../../src/drill/evidence.ts'
 import { enoughEvidence, judgeCure, judgeDiagnosis, worseBy } from '../../src/drill/judge.ts'
 import { levels } from '../../src/drill/level.ts'
@@ -48,6 +50,31 @@ describe('a diagnosis', () => {
         needless: [],
         misled: false,
       })
+    }
+  })
+
+  it('finds nothing against the truth, and something against every other cause, but never the misleading reading', () => {
+    for (const drill of drills) {
+      const all = allEvidence(drill.ticket)
+      expect(contradiction(drill, drill.faults, all)).toBe(null)
+      const [other] = rivalsOf(drill)
+      const verdict = judgeDiagnosis(drill, other, [], all)
+      expect(verdict.against).not.toBe(null)
+      expect(verdict.against?.quantity.evidence).not.toEqual(drill.misleading.evidence)
+      expect(verdict.next).toBe(null)
+    }
+  })
+
+  it('names further evidence until the cause is proven by it', () => {
+    for (const drill of drills.slice(0, 6)) {
+      const taken: Evidence[] = []
+      for (;;) {
+        const { leftOpen, next } = judgeDiagnosis(drill, drill.faults, taken)
+        if (leftOpen.length === 0) break
+        expect(next).not.toBe(null)
+        if (next) taken.push(next)
+      }
+      expect(taken.length).toBeLessThanOrEqual(allEvidence(drill.ticket).length)
     }
   })
 

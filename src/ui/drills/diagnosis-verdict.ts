@@ -3,13 +3,14 @@ import { html, nothing } from 'lit'
 import { causeKey } from '../../drill/cause.ts'
 import type { Drill } from '../../drill/drill.ts'
 import type { DiagnosisVerdict } from '../../drill/judge.ts'
-import { causeSaid, evidenceSaid, misledSaid, reasonSaid } from '../../drill/said.ts'
+import { causeSaid, evidenceSaid, misledSaid, quantitySaid, reasonSaid } from '../../drill/said.ts'
 import type { WorkVerdict } from '../../drill/work.ts'
 import { KeptFocus } from '../kept-focus.ts'
 import { say, sayList } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { DrillElement, saySaid } from './drill-element.ts'
 import { drillStyles } from './drill-styles.ts'
+import { placeWords } from './reading-table.ts'
 
 export class DiagnosisVerdictView extends DrillElement {
   static override styles = [sharedStyles, drillStyles]
@@ -32,7 +33,7 @@ export class DiagnosisVerdictView extends DrillElement {
       <div class="mark">
         ${right.map((cause) => html`<p>${say('drill.verdict.right', { cause: saySaid(causeSaid(drill, cause)) })}</p>`)}
         ${wrong.map((cause) => html`<p>${say('drill.verdict.wrong', { cause: saySaid(causeSaid(drill, cause)) })}</p>`)}
-        ${found ? this.#proof(drill, diagnosis) : nothing}
+        ${found ? this.#proof(drill, diagnosis) : nothing} ${answerShown ? nothing : this.#wayOn(drill, diagnosis)}
       </div>
       ${
         proven || answerShown
@@ -43,6 +44,29 @@ export class DiagnosisVerdictView extends DrillElement {
             </p>`
       }
     `
+  }
+
+  /** What speaks against a wrong diagnosis, and where to look next. */
+  #wayOn(drill: Drill, { wrong, against, next }: DiagnosisVerdict) {
+    const open = wrong.length > 0 ? 'wrong' : 'open'
+    const look = next
+      ? say('drill.verdict.next', { open, evidence: saySaid(evidenceSaid(drill, next)) })
+      : wrong.length > 0 && !against
+        ? say('drill.verdict.measure')
+        : ''
+    return html`${
+      against
+        ? html`<p>
+            ${say('drill.verdict.against', {
+              evidence: saySaid(evidenceSaid(drill, against.quantity.evidence)),
+              place: placeWords(drill, against.quantity),
+              quantity: saySaid(quantitySaid(against.quantity)),
+              would: against.would,
+            })}
+          </p>`
+        : nothing
+    }
+    ${look === '' ? nothing : html`<p>${look}</p>`}`
   }
 
   #proof(drill: Drill, { leftOpen, needless }: DiagnosisVerdict) {

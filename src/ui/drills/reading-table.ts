@@ -1,7 +1,7 @@
 /** What was read, beside what is usual: one row for each patch or ink, one column for each quantity. */
 import { html, nothing } from 'lit'
 import type { Drill } from '../../drill/drill.ts'
-import type { QuantityName } from '../../drill/evidence.ts'
+import type { Quantity, QuantityName } from '../../drill/evidence.ts'
 import type { Observation } from '../../drill/observe.ts'
 import { quantitySaid } from '../../drill/said.ts'
 import { unitsIn } from '../../press/patches.ts'
@@ -30,7 +30,7 @@ export function outsideUsual({ value, usual: [least, most] }: Observation): 'hig
 }
 
 export function readingTable(drill: Drill, observations: readonly Observation[]) {
-  const rows = [...new Set(observations.map((each) => placeWords(drill, each)))]
+  const rows = [...new Set(observations.map(({ quantity }) => placeWords(drill, quantity)))]
   const columns = [...new Set(observations.map(({ quantity }) => saySaid(quantitySaid(quantity))))]
   return html`<table>
     <thead>
@@ -46,7 +46,7 @@ export function readingTable(drill: Drill, observations: readonly Observation[])
             <th scope="row">${row}</th>
             ${columns.map((column) => {
               const found = observations.find(
-                (each) => placeWords(drill, each) === row && saySaid(quantitySaid(each.quantity)) === column,
+                (each) => placeWords(drill, each.quantity) === row && saySaid(quantitySaid(each.quantity)) === column,
               )
               return html`<td>${found ? cell(found) : nothing}</td>`
             })}
@@ -64,7 +64,8 @@ function cell(observation: Observation) {
   ${quantity.name === 'place' ? nothing : html`<small>${say('room.usual', { least, most })}</small>`}`
 }
 
-function placeWords({ ticket }: Drill, { quantity: { patch, unit } }: Observation): string {
+/** Where a quantity is read: on a patch, at an ink, or for the job as a whole. */
+export function placeWords({ ticket }: Drill, { patch, unit }: Pick<Quantity, 'patch' | 'unit'>): string {
   const names = ticket.inks.map(({ name }) => name)
   if (patch !== undefined) return patchWords(unitsIn(patch, names.length), names)
   return unit === undefined ? say('room.job') : sayName(names[unit])

@@ -128,6 +128,12 @@ export const drills = {
   'drill.verdict.proven': 'What you named rules out every other cause offered.',
   'drill.verdict.leftOpen':
     '{count, plural, one {What you named does not yet rule out one other explanation: {cause}.} other {What you named does not yet rule out # other explanations, such as: {cause}.}}',
+  'drill.verdict.against':
+    'Against it speaks “{evidence}”, most of all at {place}. Were it so, “{quantity}” would be {would, select, higher {higher} other {lower}} there.',
+  'drill.verdict.next':
+    '{open, select, wrong {Nothing that you took speaks against it yet. Have a look at “{evidence}” as well.} other {To rule that out, “{evidence}” helps: take it, and tick it too.}}',
+  'drill.verdict.measure':
+    'Nothing that you took speaks against it yet. But each cause has a measurement at the press that shows it: take that of each of the other causes as well.',
   'drill.verdict.needless': 'You could have done without: {evidence}.',
   'drill.verdict.enough': 'This would have been enough: {evidence}.',
 

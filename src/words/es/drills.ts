@@ -132,6 +132,12 @@ export const drills: Translated<typeof english> = {
   'drill.verdict.proven': 'Lo que has nombrado descarta todas las demás causas propuestas.',
   'drill.verdict.leftOpen':
     '{count, plural, one {Lo que has nombrado no descarta todavía otra explicación: {cause}.} other {Lo que has nombrado no descarta todavía otras # explicaciones, como: {cause}.}}',
+  'drill.verdict.against':
+    'En contra habla «{evidence}», sobre todo en {place}. Si fuera así, «{quantity}» sería ahí {would, select, higher {mayor} other {menor}}.',
+  'drill.verdict.next':
+    '{open, select, wrong {Nada de lo que tomaste habla todavía en contra. Mira también «{evidence}».} other {Para descartarlo sirve «{evidence}»: tómalo y márcalo también.}}',
+  'drill.verdict.measure':
+    'Nada de lo que tomaste habla todavía en contra. Pero cada causa tiene una medida en la máquina que la muestra: toma también la de cada una de las otras causas.',
   'drill.verdict.needless': 'Podías haber prescindido de: {evidence}.',
   'drill.verdict.enough': 'Con esto habría bastado: {evidence}.',
 
