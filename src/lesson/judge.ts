@@ -1,4 +1,5 @@
 /** Whether a step's expectation is met, and what the bench showed. Nothing here knows of a page. */
+import { asShown } from './as-shown.ts'
 import type { Bench } from './bench.ts'
 import type { BenchExpectation, Mistake, Question } from './expectation.ts'
 import { isQuestion } from './expectation.ts'
@@ -100,8 +101,12 @@ function inOrder(inks: readonly { name: string }[], asked: readonly string[]): s
 /** An expectation of a reading's value. */
 export type Aim = Extract<BenchExpectation, { reading: ReadingRef }>
 
-/** Whether a value is what is asked for. */
-export function meets(value: number, expectation: Aim): boolean {
+/** Whether a value is what is asked for, or is shown as what is asked for. */
+function meets(value: number, expectation: Aim): boolean {
+  return [value, asShown(value, expectation.reading.what)].some((each) => isAsAsked(each, expectation))
+}
+
+function isAsAsked(value: number, expectation: Aim): boolean {
   switch (expectation.is) {
     case 'within':
       return off(value, expectation.value) <= expectation.tolerance
@@ -141,9 +146,11 @@ function judgeAnswer(question: Question, bench: Bench, answer: Answer | undefine
       const value = read(bench, question.reading)
       const { unit } = readings[question.reading.what]
       if (typeof value !== 'number') return { ...finding, unit, unread: value }
-      const met = answer !== undefined && 'enter' in answer && off(answer.enter, value) <= question.tolerance
+      const isRead = (entered: number) =>
+        [value, asShown(value, question.reading.what)].some((each) => off(entered, each) <= question.tolerance)
+      const met = answer !== undefined && 'enter' in answer && isRead(answer.enter)
       if (met || !answer || !('enter' in answer)) return { ...finding, met, value, unit }
-      if (unit === '%' && off(100 * answer.enter, value) <= question.tolerance) {
+      if (unit === '%' && isRead(100 * answer.enter)) {
         return { ...finding, met, value, unit, asShare: true }
       }
       const taken = otherReading(bench, question.reading, answer.enter, question.tolerance)

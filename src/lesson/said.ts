@@ -1,8 +1,8 @@
 /** A finding as a message of the catalogue: what the bench showed beside what was asked for. */
 import type { LessonKey } from '../words/en/lesson.ts'
+import { asShown } from './as-shown.ts'
 import type { Bench } from './bench.ts'
-import type { Aim, Finding } from './judge.ts'
-import { meets } from './judge.ts'
+import type { Finding } from './judge.ts'
 
 export interface Said {
   message: LessonKey
@@ -23,7 +23,7 @@ export function sayFinding(finding: Finding, { setUp, patch }: Bench): Said {
     case 'at least':
     case 'at most': {
       const aim = expectation.value
-      const values = { value: value === undefined ? '' : asTheBenchShows(value, expectation), unit, aim }
+      const values = { value: value === undefined ? '' : asShown(value, expectation.reading.what), unit, aim }
       if (expectation.is !== 'within') {
         return said(expectation.is === 'at least' ? 'lesson.atLeast' : 'lesson.atMost', values)
       }
@@ -61,14 +61,6 @@ export function sayFinding(finding: Finding, { setUp, patch }: Bench): Said {
     case 'choice':
       return said('lesson.answer', {})
   }
-}
-
-/** The bench shows whole percent, and tenths of a contamination; finer only where that would seem to be what was asked for. */
-function asTheBenchShows(value: number, expectation: Aim): number {
-  if (expectation.unit !== '%') return value
-  const parts = expectation.reading.what === 'contamination' ? 10 : 1
-  const shown = Math.round(parts * value) / parts
-  return meets(shown, expectation) ? value : shown
 }
 
 function water(waterless: boolean): string {

@@ -1,4 +1,5 @@
 /** Turns a message of the catalogue and its values into words of the page's language. */
+import { percentDecimals } from '../press/percent-decimals.ts'
 import type { MessageKey } from './language.ts'
 import { language, onLanguage } from './language.ts'
 import type { Message, MessageValues } from './message.ts'
@@ -75,7 +76,6 @@ export function readTyped(typed: string): number | null {
  */
 export function sayPercent(share: number, finest: 0.1 | 0.001 = 0.001): string {
   const percent = 100 * share
-  const decimals = percent >= 9.95 || percent === 0 ? 0 : percent >= 0.095 ? 1 : 3
   if (percent > 0 && percent < 0.95 * finest) return say('bench.lessThan', { value: sayNumber(finest, 0, 3) })
-  return say('bench.percent', { value: sayNumber(percent, decimals) })
+  return say('bench.percent', { value: sayNumber(percent, percentDecimals(percent)) })
 }
