@@ -92,6 +92,15 @@ describe('what to change', () => {
     }
   })
 
+  it('counts an overprint of three inks as the mean of what its second and its third keep', () => {
+    const { films, onBare } = readSheet(runPress(falling))
+    const kept = (unit: number) => films[0b111][unit] / onBare[unit]
+    const { trap } = settledTerms(falling, { overprints: [[0, 1, 2]], weights: usualWeights })
+    expect(trap).toBeCloseTo((kept(1) + kept(2)) / 2, 7)
+    // Named in another order it is the same overprint.
+    expect(settledTerms(falling, { overprints: [[2, 0, 1]], weights: usualWeights }).trap).toBeCloseTo(trap, 12)
+  })
+
   it('puts the worthiest first: gain of score for each unit of effort', () => {
     const tried = whatToChange(webOnWeak, aim)
     tried.forEach(({ gain, effort, worth }) => expect(worth).toBe(gain / effort))
