@@ -52,6 +52,12 @@ describe('the balance of a revolution', () => {
       expect(error).toBeGreaterThan(tooMuch / 90)
       expect(error).toBeLessThan(tooMuch / 80)
     }
+    // Let out instead of kept: nothing is missing.
+    const letOut = errorOf(({ after, passage }) => {
+      after[ink].store[ink] -= tooMuch / storeFilm
+      passage.turns[2].discarded[ink] += tooMuch
+    })
+    expect(letOut).toBeLessThan(1e-14)
     // What was there before, or was let in, counts in the whole as well.
     const whole = tooMuch / found['in the store']
     expect(errorOf(({ passage }) => (passage.turns[ink].fresh += tooMuch))).toBeCloseTo(tooMuch / (whole + tooMuch), 12)

@@ -4,9 +4,10 @@ import { papers } from '../../src/physics/paper.ts'
 import { readSheet, pairs } from '../../src/press/readings.ts'
 import { runPress } from '../../src/press/run.ts'
 import { allPairs, scoreOf, usualWeights } from '../../src/press/order-score.ts'
+import { batchOf, ordersIn, rankedIn } from '../../src/press/order-batch.ts'
 import { positionScores } from '../../src/press/order-positions.ts'
 import type { RankedOrder } from '../../src/press/orders.ts'
-import { beginnings, factorial, rankOrders, unitsToSolve } from '../../src/press/orders.ts'
+import { beginnings, bestFirst, factorial, rankOrders, unitsToSolve } from '../../src/press/orders.ts'
 import type { SetUp } from '../../src/press/setup.ts'
 import { anySetUp, checkSetUp } from './legal-setups.ts'
 
@@ -97,6 +98,28 @@ describe('ranking by shared beginnings', () => {
     const { ranked } = rankOrders(alike, aimFor(alike))
     expect(ranked[0].score - ranked[5].score).toBe(0)
     expect(ranked.map(({ order }) => order.join())).toEqual(['0,1,2', '0,2,1', '1,0,2', '1,2,0', '2,0,1', '2,1,0'])
+  })
+})
+
+describe('orders ranked', () => {
+  const terms = { trap: 0.9, contamination: 0.02, picking: 0.001, colour: 3 }
+  const ranked = (score: number, ...order: number[]): RankedOrder => ({
+    order,
+    score,
+    terms: { ...terms, trap: score },
+  })
+
+  it('stand best first, equal ones by the places of their inks', () => {
+    const sorted = [ranked(70, 0, 1, 2), ranked(80, 2, 0, 1), ranked(80, 1, 2, 0), ranked(80, 1, 0, 2)].sort(bestFirst)
+    expect(sorted.map(({ order }) => order.join(''))).toEqual(['102', '120', '201', '012'])
+    expect(bestFirst(sorted[0], { ...sorted[0] })).toBe(0)
+  })
+
+  it('come out of a batch as they went in', () => {
+    const all = [ranked(80, 2, 0, 1), ranked(70, 0, 1, 2), ranked(NaN, 1, 2, 0)]
+    const batch = batchOf(all)
+    expect(ordersIn(batch)).toBe(3)
+    expect(all.map((_, index) => rankedIn(batch, index))).toEqual(all)
   })
 })
 
