@@ -1,4 +1,4 @@
-/** The head of the page: its name, the parts of the page, undo and redo. */
+/** The head of the page, in one row: its name, the parts of the page, undo and redo; what has no room is under "Menu". */
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { ViewName } from '../session/view-state.ts'
@@ -9,6 +9,7 @@ import './language-choice.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
+import './tools/draft-state.ts'
 import './tools/page-tools.ts'
 import { views } from './views.ts'
 
@@ -17,6 +18,7 @@ export class PageHeader extends SessionElement {
     ...SessionElement.properties,
     view: {},
     _said: { state: true },
+    _open: { type: Boolean, reflect: true, attribute: 'open' },
   }
   static override styles = [
     sharedStyles,
@@ -67,12 +69,57 @@ export class PageHeader extends SessionElement {
         border-color: var(--accent);
         color: var(--graphite);
       }
-      .right {
+      .steps,
+      .tools {
         display: flex;
         flex-wrap: wrap;
         gap: 4px;
         align-items: center;
+      }
+      .steps {
         margin-inline-start: auto;
+      }
+      .plain {
+        padding: 0 4px;
+      }
+      .menu {
+        display: none;
+      }
+      :host([open]) .menu {
+        background: var(--accent-ground);
+      }
+      /* What has no room in one row is folded away: first the tools, then the parts of the page as well. */
+      @media (width < 83em), (pointer: coarse) and (width < 90em) {
+        .menu {
+          display: inline-block;
+        }
+        .tools {
+          flex-basis: 100%;
+        }
+        :host(:not([open])) .tools {
+          display: none;
+        }
+      }
+      @media (width < 62em) {
+        nav {
+          order: 1;
+          flex-basis: 100%;
+        }
+        .tools {
+          order: 1;
+        }
+        :host(:not([open])) nav {
+          display: none;
+        }
+      }
+      @media (width < 24em) {
+        h1 span {
+          position: absolute;
+          overflow: hidden;
+          width: 1px;
+          height: 1px;
+          clip-path: inset(50%);
+        }
       }
       @media (forced-colors: active) {
         a:not([aria-current]) {
@@ -93,10 +140,13 @@ export class PageHeader extends SessionElement {
   declare view: ViewName
   /** what is read out */
   declare protected _said: string
+  /** what is folded away is shown */
+  declare _open: boolean
 
   constructor() {
     super()
     this._said = ''
+    this._open = false
   }
 
   override render() {
@@ -104,9 +154,12 @@ export class PageHeader extends SessionElement {
     return html`
       <h1 tabindex="-1">
         <svg viewBox="0 0 26 20" aria-hidden="true"><path d="M0 0h6v5h7v5h6v5h7v5H0z" /></svg>
-        ${say('page.title')}
+        <span>${say('page.title')}</span>
       </h1>
-      <nav aria-label=${say('page.views')}>
+      <button type="button" class="menu" aria-expanded=${this._open} @click=${() => (this._open = !this._open)}>
+        ${say('page.menu')}
+      </button>
+      <nav aria-label=${say('page.views')} @click=${this.#fold}>
         <ul>
           ${views
             .filter(({ aside }) => aside !== true)
@@ -121,11 +174,8 @@ export class PageHeader extends SessionElement {
         </ul>
       </nav>
       <p class="unseen" role="status">${this._said}</p>
-      <div class="right">
-        <button type="button" class="plain" @click=${() => this.dispatchEvent(new Event('first-look'))}>
-          ${say('page.firstLook')}
-        </button>
-        <tack-page-tools .session=${session}></tack-page-tools>
+      <div class="steps">
+        <tack-draft-state .session=${session}></tack-draft-state>
         <button
           type="button"
           class="step"
@@ -142,6 +192,12 @@ export class PageHeader extends SessionElement {
         >
           ${say('bench.redo')}
         </button>
+      </div>
+      <div class="tools">
+        <button type="button" class="plain" @click=${() => this.dispatchEvent(new Event('first-look'))}>
+          ${say('page.firstLook')}
+        </button>
+        <tack-page-tools .session=${session}></tack-page-tools>
         <tack-language-choice></tack-language-choice>
       </div>
     `
@@ -162,6 +218,13 @@ export class PageHeader extends SessionElement {
   /** The lessons are gone to where they were left. */
   #addressOf(name: ViewName): string {
     return name === 'lessons' ? addressOfLesson(learningOf(this.session, browserStorage).open) : addressOf(name)
+  }
+
+  /** Who has chosen where to go needs the menu no more; the link that had the focus goes with it. */
+  #fold({ target }: Event): void {
+    if (!this._open || !(target instanceof Element) || !target.closest('a')) return
+    this._open = false
+    this.renderRoot.querySelector<HTMLElement>('.menu')?.focus()
   }
 
   /** For when what had the focus is gone: reading goes on from the top of the page. */

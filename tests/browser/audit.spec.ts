@@ -4,6 +4,7 @@
  */
 import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
+import { unfoldHead } from './bench-page.ts'
 import { listenTo } from './console.ts'
 import { faults, sticksOut } from './faults.ts'
 import { cutOff, tooFaint } from './legible.ts'
@@ -89,6 +90,7 @@ test('axe finds nothing wrong at any place in high contrast, nothing is too near
     expect(await choiceUnseen(page), `${name}, forced colours`).toEqual([])
     await page.emulateMedia({ forcedColors: 'none' })
   })
+  await unfoldHead(page)
   for (const panel of ['Share', 'File', 'Comfort']) {
     await page.getByRole('button', { name: panel, exact: true }).click()
     await expect(page.getByRole('dialog')).toBeVisible()

@@ -7,6 +7,12 @@ export async function openBench(page: Page): Promise<void> {
   await handle(page, '.+').first().waitFor()
 }
 
+/** Where the head is short of room, what it leads to is under "Menu". */
+export async function unfoldHead(page: Page): Promise<void> {
+  const menu = page.getByRole('button', { name: 'Menu', exact: true })
+  if ((await menu.isVisible()) && (await menu.getAttribute('aria-expanded')) === 'false') await menu.click()
+}
+
 /** The handle by which an ink is carried. */
 export function handle(page: Page, ink: string): Locator {
   return page.getByRole('button', { name: new RegExp(`^Unit \\d: ${ink}(, tack|$)`) })

@@ -1,5 +1,6 @@
 /** Where a page can be: every view and what opens in it, each reached from the one before, so that one page is walked through all. */
 import type { Page } from '@playwright/test'
+import { unfoldHead } from './bench-page.ts'
 
 interface Place {
   readonly name: string
@@ -7,6 +8,7 @@ interface Place {
 }
 
 async function view(page: Page, name: string, there: string): Promise<void> {
+  await unfoldHead(page)
   await page.getByRole('navigation').getByRole('link', { name, exact: true }).click()
   await page.locator(there).first().waitFor()
 }

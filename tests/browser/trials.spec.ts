@@ -6,7 +6,7 @@ import { readSheet } from '../../src/press/readings.ts'
 import { runPress } from '../../src/press/run.ts'
 import type { ScenarioName } from '../../src/session/scenarios.ts'
 import { scenarios } from '../../src/session/scenarios.ts'
-import { openBench, order } from './bench-page.ts'
+import { openBench, order, unfoldHead } from './bench-page.ts'
 import { listenTo } from './console.ts'
 import { faultsInBothLights, sticksOut } from './faults.ts'
 
@@ -24,8 +24,10 @@ async function pinTwo(page: Page): Promise<void> {
     ['Tacks step down', 'all inks take'],
     ['Order reversed', '=black lifts the others'],
   ]) {
+    await unfoldHead(page)
     await page.getByRole('link', { name: 'Bench' }).click()
     await page.getByRole('button', { name }).click()
+    await unfoldHead(page)
     await page.getByRole('link', { name: 'Trials' }).click()
     await page.getByRole('textbox', { name: 'Name', exact: true }).fill(name)
     await page.getByRole('textbox', { name: 'What I expect, and why' }).fill(expected)

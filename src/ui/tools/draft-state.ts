@@ -16,10 +16,23 @@ export class DraftStateLine extends SessionElement {
       :host {
         display: inline-block;
         min-width: 4.5rem;
+        margin-inline-end: 4px;
         text-align: end;
         color: var(--soft);
         font-size: 0.875rem;
         line-height: 1.125rem;
+      }
+      /* A head that is short of room tells only what a person has to know. */
+      @media (width < 83em) {
+        :host {
+          min-width: 0;
+        }
+        .quiet {
+          display: none;
+        }
+      }
+      .quiet {
+        white-space: nowrap;
       }
       .loud {
         color: var(--graphite);
@@ -45,7 +58,8 @@ export class DraftStateLine extends SessionElement {
     const { news } = draftOf(this.session)
     const words = say(`tools.draft.${news}`)
     const isQuiet = quiet.includes(news)
-    return html`<span>${isQuiet ? words : ''}</span><span class="loud" role="status">${isQuiet ? '' : words}</span>`
+    return html`<span class="quiet">${isQuiet ? words : ''}</span
+      ><span class="loud" role="status">${isQuiet ? '' : words}</span>`
   }
 }
 

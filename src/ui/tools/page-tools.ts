@@ -7,7 +7,6 @@ import '../not-loaded.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
-import './draft-state.ts'
 import type { FilePanel } from './file-panel.ts'
 import { draftOf } from './page-draft.ts'
 import { didNotArrive } from '../did-not-arrive.ts'
@@ -37,10 +36,6 @@ export class PageTools extends SessionElement {
         flex-wrap: wrap;
         gap: 4px;
         align-items: center;
-      }
-      tack-draft-state {
-        margin: 0 4px;
-        white-space: nowrap;
       }
       .over {
         position: fixed;
@@ -87,9 +82,8 @@ export class PageTools extends SessionElement {
   }
 
   override render() {
-    const { session, open } = this
+    const { open } = this
     return html`
-      <tack-draft-state .session=${session}></tack-draft-state>
       <button type="button" aria-haspopup="dialog" @click=${() => this.show('share')}>${say('tools.share')}</button>
       <button type="button" aria-haspopup="dialog" @click=${() => this.show('file')}>${say('tools.file')}</button>
       <button type="button" aria-haspopup="dialog" @click=${() => this.show('comfort')}>

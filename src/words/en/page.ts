@@ -2,6 +2,7 @@
 export const page = {
   'page.title': 'Tackstair',
   'page.views': 'Parts of the page',
+  'page.menu': 'Menu',
   'page.bench': 'Bench',
   'page.strip': 'Strip',
   'page.orders': 'Orders',

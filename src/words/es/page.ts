@@ -5,6 +5,7 @@ import type { Translated } from '../translated.ts'
 export const page: Translated<typeof english> = {
   'page.title': 'Tackstair',
   'page.views': 'Partes de la página',
+  'page.menu': 'Menú',
   'page.bench': 'Banco',
   'page.strip': 'Tira',
   'page.orders': 'Secuencias',
