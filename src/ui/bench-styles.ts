@@ -18,7 +18,10 @@ export const benchStyles = css`
   }
   @media (min-width: 68.75em) {
     .head {
-      flex-wrap: nowrap;
+      gap: 4px 16px;
+    }
+    tack-reading-switch {
+      margin-inline-start: auto;
     }
   }
   .panel {

@@ -61,7 +61,7 @@ export class InkLadder extends SessionElement {
       @media (pointer: coarse) and (width < 68.75em), (max-width: 25em) {
         .heads,
         ol {
-          --ladder-columns: repeat(3, minmax(0, 1fr)) max(44px, 2.75rem);
+          --ladder-columns: minmax(0, 1fr) minmax(0, 1fr) max(5.5rem, 88px, 30%) max(44px, 2.75rem);
         }
       }
       .sentence {
@@ -81,8 +81,9 @@ export class InkLadder extends SessionElement {
       .heads span:first-child {
         text-align: start;
       }
+      /* Each field has its own head there. */
       @media (pointer: coarse) and (width < 68.75em), (max-width: 25em) {
-        .heads span:first-child {
+        .heads {
           display: none;
         }
       }

@@ -25,6 +25,11 @@ export const inkRowStyles = css`
     line-height: 1.125rem;
     cursor: grab;
   }
+  @media (height < 50em) {
+    .handle {
+      height: 2.25rem;
+    }
+  }
   .handle[aria-current='true'] {
     border-inline-start: 4px solid var(--graphite);
     padding-inline-start: 5px;
@@ -50,6 +55,15 @@ export const inkRowStyles = css`
   .name {
     overflow: hidden;
     overflow-wrap: anywhere;
+  }
+  .field {
+    min-width: 0;
+  }
+  .head {
+    display: none;
+    color: var(--soft);
+    font-size: 0.875rem;
+    line-height: 1.125rem;
   }
   .moves {
     display: grid;
@@ -87,8 +101,17 @@ export const inkRowStyles = css`
     .more {
       grid-area: 1 / 4;
     }
-    tack-number-field {
+    .moves {
+      grid-auto-flow: column;
+    }
+    .moves button {
+      height: 2.75rem;
+    }
+    .field {
       grid-row: 2;
+    }
+    .head {
+      display: block;
     }
   }
   @media (max-width: 30em) {

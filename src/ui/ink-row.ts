@@ -2,6 +2,7 @@
  * One ink of the ladder: a handle to carry it by, its tack, film and coverage, buttons to move it, and more. Keys on the
  * handle: Space lifts and sets down, arrows carry, Escape returns, a unit number sends it there.
  */
+import type { TemplateResult } from 'lit'
 import { html, nothing } from 'lit'
 import type { Control } from '../lesson/control.ts'
 import { ranges } from '../press/ranges.ts'
@@ -78,49 +79,58 @@ export class InkRow extends SessionElement {
         </button>
         ${
           this.knows('tack', 'tack-number')
-            ? html`<tack-number-field
-                compact
-                start
-                .label=${say('bench.tackOf', { name })}
-                ?disabled=${this.isClosed('tack')}
-                .unit=${say('bench.tackUnits')}
-                .least=${ranges.tack.least}
-                .most=${ranges.tack.most}
-                .step=${ranges.tack.step}
-                .value=${ink.tack}
-                .offer=${(value: number) => this.#edit('tack', value)}
-              ></tack-number-field>`
+            ? this.#field(
+                say('bench.tack'),
+                html`<tack-number-field
+                  compact
+                  start
+                  .label=${say('bench.tackOf', { name })}
+                  ?disabled=${this.isClosed('tack')}
+                  .unit=${say('bench.tackUnits')}
+                  .least=${ranges.tack.least}
+                  .most=${ranges.tack.most}
+                  .step=${ranges.tack.step}
+                  .value=${ink.tack}
+                  .offer=${(value: number) => this.#edit('tack', value)}
+                ></tack-number-field>`,
+              )
             : nothing
         }
         ${
           this.knows('form-roller')
-            ? html`<tack-number-field
-                compact
-                .label=${say('bench.filmOf', { name })}
-                ?disabled=${this.isClosed('film')}
-                .unit=${say(`bench.unit.${film.unit}`)}
-                .least=${toShown(ranges.film.least, film)}
-                .most=${toShown(ranges.film.most, film)}
-                .step=${ranges.film.step}
-                .value=${toShown(ink.film, film)}
-                .offer=${(value: number) => this.#edit('film', fromShown(value, film))}
-              ></tack-number-field>`
+            ? this.#field(
+                say('bench.filmIn', { unit: say(`bench.unit.${film.unit}`) }),
+                html`<tack-number-field
+                  compact
+                  .label=${say('bench.filmOf', { name })}
+                  ?disabled=${this.isClosed('film')}
+                  .unit=${say(`bench.unit.${film.unit}`)}
+                  .least=${toShown(ranges.film.least, film)}
+                  .most=${toShown(ranges.film.most, film)}
+                  .step=${ranges.film.step}
+                  .value=${toShown(ink.film, film)}
+                  .offer=${(value: number) => this.#edit('film', fromShown(value, film))}
+                ></tack-number-field>`,
+              )
             : nothing
         }
         ${
           this.knows('coverage')
-            ? html`<tack-number-field
-                compact
-                .label=${say('bench.coverageOf', { name })}
-                ?disabled=${this.isClosed('coverage')}
-                .unit=${'%'}
-                .least=${100 * ranges.coverage.least}
-                .most=${100 * ranges.coverage.most}
-                .step=${5}
-                .decimals=${1}
-                .value=${100 * ink.coverage}
-                .offer=${(value: number) => this.#edit('coverage', value / 100)}
-              ></tack-number-field>`
+            ? this.#field(
+                say('bench.coverageHead'),
+                html`<tack-number-field
+                  compact
+                  .label=${say('bench.coverageOf', { name })}
+                  ?disabled=${this.isClosed('coverage')}
+                  .unit=${'%'}
+                  .least=${100 * ranges.coverage.least}
+                  .most=${100 * ranges.coverage.most}
+                  .step=${5}
+                  .decimals=${1}
+                  .value=${100 * ink.coverage}
+                  .offer=${(value: number) => this.#edit('coverage', value / 100)}
+                ></tack-number-field>`,
+              )
             : nothing
         }
         <div class="moves">
@@ -144,6 +154,11 @@ export class InkRow extends SessionElement {
       </div>
       ${this._open ? html`<tack-ink-details .session=${this.session} .unit=${this.unit}></tack-ink-details>` : nothing}
     `
+  }
+
+  /** With its head above it where the ladder has no columns for heads; what is read out names the ink as well. */
+  #field(head: string, field: TemplateResult) {
+    return html`<div class="field"><span class="head" aria-hidden="true">${head}</span>${field}</div>`
   }
 
   #mover(places: -1 | 1, disabled: boolean) {

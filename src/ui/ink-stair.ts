@@ -36,7 +36,7 @@ export class InkStair extends LitElement {
       .stair {
         position: relative;
         direction: ltr;
-        height: var(--stair-height, clamp(6.5rem, calc(100dvh - 40.5rem), 11.875rem));
+        height: var(--stair-height, clamp(6.5rem, calc(100dvh - 42rem), 11.875rem));
         border-bottom: 2px solid var(--graphite);
         touch-action: pan-y;
       }
@@ -49,6 +49,8 @@ export class InkStair extends LitElement {
         border: 1px solid var(--edge);
         border-bottom: 0;
         border-top: 10px solid var(--ink);
+        /* Ink as dark as its ground is seen by its edge. */
+        box-shadow: 0 -1px 0 var(--edge);
         background: var(--field);
         font-size: 0.875rem;
         line-height: 1.25rem;

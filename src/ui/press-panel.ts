@@ -59,7 +59,7 @@ export class PressPanel extends SessionElement {
         align-items: flex-end;
       }
       .pair tack-number-field {
-        flex: 1 1 48px;
+        flex: 0 1 5.5rem;
       }
       .check {
         display: flex;

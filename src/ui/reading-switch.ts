@@ -18,8 +18,9 @@ export class ReadingSwitch extends SessionElement {
     css`
       :host {
         display: flex;
-        align-items: center;
+        flex-wrap: wrap;
         gap: 8px;
+        align-items: center;
       }
       tack-number-field {
         width: 4.5rem;

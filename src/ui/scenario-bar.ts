@@ -26,6 +26,17 @@ export class ScenarioBar extends SessionElement {
         font-size: 0.9375rem;
         line-height: 1.1875rem;
       }
+      /* On one screen what to look at has a line of its own, below the buttons and what stands beside them. */
+      @media (min-width: 68.75em) {
+        :host {
+          display: contents;
+        }
+        p {
+          order: 1;
+          flex-basis: 100%;
+          min-height: 1.1875rem;
+        }
+      }
     `,
   ]
 
