@@ -61,6 +61,11 @@ export class Page extends SessionElement {
           display: none;
         }
       }
+      @media (width < 56.25em) {
+        :host([data-view='lessons']) {
+          height: calc(100dvh - var(--above, 0px));
+        }
+      }
       @media (min-width: 68.75em) and (min-height: 43.75em) {
         :host(:is([data-view='bench'], [data-view='lessons'])) {
           height: calc(100dvh - var(--above, 0px));

@@ -65,6 +65,8 @@ export class ReadingsStrip extends SessionElement {
       dd small {
         font-size: 1rem;
         font-weight: 400;
+        /* Or it would make its line higher than those beside it. */
+        line-height: 1;
       }
       /* On one screen nothing may grow by a line from nip to nip, as the pictures would jump. */
       @media (min-width: 68.75em) and (min-height: 43.75em) {
@@ -87,7 +89,7 @@ export class ReadingsStrip extends SessionElement {
         }
       }
       /* Beside a lesson readings come one by one, each to a place that was kept for it. */
-      @media (min-width: 68.75em) {
+      @container results (min-width: 30rem) {
         :host([wraps]) {
           gap: 8px 12px;
         }

@@ -1,5 +1,6 @@
 /** The section with what belongs to it: which inks print in the patch that is cut open. */
-import { css, html } from 'lit'
+import type { PropertyDeclarations } from 'lit'
+import { css, html, nothing } from 'lit'
 import './panel-button.ts'
 import './patch-switch.ts'
 import { say } from './say.ts'
@@ -8,6 +9,7 @@ import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 
 export class SectionPanel extends SessionElement {
+  static override properties: PropertyDeclarations = { ...SessionElement.properties, untitled: { type: Boolean } }
   static override styles = [
     sharedStyles,
     css`
@@ -32,10 +34,18 @@ export class SectionPanel extends SessionElement {
     `,
   ]
 
+  /** its name stands elsewhere, where it was chosen */
+  declare untitled: boolean
+
+  constructor() {
+    super()
+    this.untitled = false
+  }
+
   override render() {
     return html`
       <div class="title">
-        <h2>${say('bench.section')}</h2>
+        <h2 class=${this.untitled ? 'unseen' : nothing}>${say('bench.section')}</h2>
         <tack-panel-button .session=${this.session} .panel=${'stack'}></tack-panel-button>
         <tack-patch-switch .session=${this.session}></tack-patch-switch>
       </div>

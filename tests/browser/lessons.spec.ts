@@ -379,6 +379,31 @@ test('nothing of a lesson sticks out to the side from 320 to 1920 px', async ({ 
   expect(await sticksOutAt(page, widths)).toEqual([])
 })
 
+test('at 1366 x 768 four inks, their picture, readings and pulls, and what happened are seen together', async ({
+  page,
+}) => {
+  await page.goto('./#view=lessons&lesson=contamination')
+  await page.getByText('For instructors').click()
+  // A step at which nothing is covered.
+  await page.getByRole('combobox', { name: 'Go to step' }).selectOption({ index: 5 })
+  for (const part of ['ink-ladder', 'transport', 'section-picture', 'readings-strip'])
+    await expect(page.locator(`tack-lesson-bench tack-${part}`)).toBeInViewport({ ratio: 1 })
+  for (const half of await page.locator('tack-telling').all()) await expect(half).toBeInViewport({ ratio: 1 })
+  await expect(page.locator('tack-telling')).toHaveCount(2)
+})
+
+test('at 390 x 844 the way on is in view, and each number of an ink has its head above it', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 })
+  await page.goto('./#view=lessons&lesson=contamination')
+  await expect(lesson(page).getByRole('button', { name: 'Go on', exact: true })).toBeInViewport({ ratio: 1 })
+  await expect(page.locator('tack-ink-row .head')).toHaveText(Array(4).fill(['tack', 'film, µm']).flat() as string[])
+  for (const field of await page.locator('tack-ink-row .field').all()) {
+    const [head, number] = [await field.locator('.head').boundingBox(), await field.locator('input').boundingBox()]
+    expect(Math.round((number?.y ?? 0) - (head?.y ?? 0) - (head?.height ?? 0))).toBeLessThanOrEqual(2)
+    expect(number?.x).toBe(head?.x)
+  }
+})
+
 test('at 1366 x 768 step and section are seen together', async ({ page }) => {
   await toPatchStep(page)
   for (const seen of [lesson(page).getByRole('heading', { level: 2 }), page.locator('tack-section-picture')]) {

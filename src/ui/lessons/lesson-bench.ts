@@ -45,7 +45,7 @@ export class LessonBench extends SessionElement {
     sharedStyles,
     css`
       :host {
-        container-type: inline-size;
+        container: bench / inline-size;
       }
       .bench {
         display: grid;
@@ -64,6 +64,9 @@ export class LessonBench extends SessionElement {
         grid-template-columns: minmax(0, 1fr);
         gap: 8px;
         align-content: start;
+      }
+      .results {
+        container: results / inline-size;
       }
       .veil {
         display: grid;
@@ -90,9 +93,14 @@ export class LessonBench extends SessionElement {
       }
       tack-telling {
         --pull-scale: table-footer-group;
-        grid-template-columns: minmax(0, 1fr);
       }
-      @container (min-width: 51.25rem) {
+      @container bench (min-width: 40rem) {
+        .bench {
+          grid-template-columns: minmax(19rem, 1fr) minmax(19rem, 1fr);
+          align-items: start;
+        }
+      }
+      @container bench (min-width: 51.25rem) {
         .bench {
           grid-template-columns: minmax(25rem, 2fr) minmax(0, 3fr);
           align-items: start;
@@ -111,7 +119,7 @@ export class LessonBench extends SessionElement {
         }
       }
       /* Where nothing is told below but readings, the picture has their room as well. */
-      @container (min-width: 51.25rem) {
+      @container bench (min-width: 51.25rem) {
         .alone .pictures > :is(tack-loupe-panel, tack-section-panel):last-child {
           height: clamp(16rem, 100dvh - 17rem, 36rem);
         }
@@ -180,17 +188,22 @@ export class LessonBench extends SessionElement {
         ${this.#shows(ofPress) ? html`<tack-press-panel class="panel" ?unfolded=${this.#names(ofPress)} .session=${session}></tack-press-panel>` : nothing}
         ${this.knows('unit') ? html`<tack-transport once class="panel" .session=${session}></tack-transport>` : nothing}
         ${this.metered && this.knows('densitometer') ? html`<tack-densitometer brief class="panel" .session=${session}></tack-densitometer>` : nothing}
+        ${this.#tells && !this.veiled ? html`<tack-telling half="what" class="panel" .session=${session}></tack-telling>` : nothing}
       </div>
       ${this.veiled ? html`<p class="panel veil">${say('lessons.veiled')}</p>` : this.#results()}
     </div>`
+  }
+
+  /** What happened stands below what made it happen, so that picture, readings and pulls are seen at once. */
+  get #tells(): boolean {
+    return this.knows('weakest-film', 'pull')
   }
 
   #results() {
     const { session } = this
     const known = pictures.filter(({ term }) => this.knows(term))
     const shown = known.find(({ value }) => value === this._picture) ?? known.at(-1)
-    const tells = this.knows('weakest-film', 'pull')
-    const room = [...(tells ? [] : ['alone']), ...(session.setUp.inks.length > 2 ? [] : ['two'])].join(' ')
+    const room = [...(this.#tells ? [] : ['alone']), ...(session.setUp.inks.length > 2 ? [] : ['two'])].join(' ')
     return html`<div class="results ${room}">
       <div class="panel pictures" role="group" aria-label=${say('bench.pictures')}>
         <div class="head">
@@ -210,10 +223,10 @@ export class LessonBench extends SessionElement {
               : nothing
           }
         </div>
-        ${shown ? this.#picture(shown.value) : html`<p class="veil">${say('lessons.nothingYet')}</p>`}
+        ${shown ? this.#picture(shown.value, known.length) : html`<p class="veil">${say('lessons.nothingYet')}</p>`}
       </div>
       ${this.knows('ink-film', 'micrometre') ? this.#readings() : nothing}
-      ${tells ? html`<tack-telling class="panel" .session=${session}></tack-telling>` : nothing}
+      ${this.#tells ? html`<tack-telling half="why" class="panel" .session=${session}></tack-telling>` : nothing}
     </div>`
   }
 
@@ -222,11 +235,11 @@ export class LessonBench extends SessionElement {
     return html`<tack-readings-strip wraps class="panel" .session=${this.session}></tack-readings-strip>`
   }
 
-  #picture(shown: Picture) {
+  #picture(shown: Picture, known: number) {
     const { session } = this
     if (shown === 'loupe') return html`<tack-loupe-panel untitled .session=${session}></tack-loupe-panel>`
     if (shown === 'press line') return html`<tack-line-picture .session=${session}></tack-line-picture>`
-    return html`<tack-section-panel .session=${session}></tack-section-panel>`
+    return html`<tack-section-panel ?untitled=${known > 1} .session=${session}></tack-section-panel>`
   }
 
   /** Whether the lesson names one of these among the few it has, and does not just leave everything on. */

@@ -51,8 +51,7 @@ export class LessonRunner extends SessionElement {
       .words {
         border-color: var(--accent);
       }
-      .words > * + *,
-      .told > * + * {
+      .set-off > * + * {
         margin-top: 6px;
       }
       .told {
@@ -82,8 +81,13 @@ export class LessonRunner extends SessionElement {
       .note {
         font-size: 0.9375rem;
       }
-      div:empty {
-        display: none;
+      /* What is still to be said takes no room before. */
+      :is([role='status'], [aria-live]):not(:has(*)) {
+        margin-top: -12px;
+      }
+      /* The letters of a bare button stand in line with the text above. */
+      .row > .plain:first-child {
+        margin-inline-start: -9px;
       }
     `,
   ]

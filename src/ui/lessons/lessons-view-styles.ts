@@ -46,7 +46,7 @@ export const lessonsViewStyles = css`
       display: grid;
       grid-template-rows: auto minmax(0, 1fr) auto;
       gap: 0 8px;
-      height: 100dvh;
+      height: 100%;
     }
     .bench {
       grid-row: 2;
