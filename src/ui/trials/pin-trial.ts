@@ -1,11 +1,14 @@
-/** Pins what the bench shows now: a name, what was expected, what was seen. */
+/** Pins what the bench shows now, which is seen here as its stair: a name, what was expected, what was seen. */
 import { css, html } from 'lit'
 import { mostTrials } from '../../session/trials.ts'
+import { miniStair } from '../mini-stair.ts'
+import { colourSolids } from '../orders/colour-solids.ts'
+import { orderTreads } from '../orders/order-words.ts'
 import { ordersStyles } from '../orders/orders-styles.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { trialStyles } from './trial-styles.ts'
-import { TrialsElement } from './trials-element.ts'
+import { TrialsElement, orderOf, sheetOf } from './trials-element.ts'
 
 export class PinTrial extends TrialsElement {
   static override properties = { _said: { state: true } }
@@ -21,8 +24,24 @@ export class PinTrial extends TrialsElement {
         display: grid;
         grid-template-columns: repeat(auto-fit, minmax(min(100%, 16.25rem), 1fr));
         gap: 8px 16px;
+        align-items: start;
+        margin-top: 12px;
+      }
+      label > input {
+        min-height: 44px;
+      }
+      form > div {
+        grid-column: 1 / -1;
+      }
+      .now {
+        display: flex;
+        gap: 16px;
         align-items: end;
         margin-top: 8px;
+        line-height: 1.25rem;
+      }
+      .now .note {
+        display: block;
       }
     `,
   ]
@@ -35,9 +54,15 @@ export class PinTrial extends TrialsElement {
   }
 
   override render() {
+    const { session } = this
+    const { setUp } = session
     const usual = say('trials.usualName', { number: this.trials.list.length + 1 })
     return html`
       <h3>${say('trials.pinHead')}</h3>
+      <p class="now">
+        ${miniStair(orderTreads([...setUp.inks.keys()], setUp.inks, colourSolids(session)))}
+        <span>${orderOf({ setUp })}<span class="note">${say('trials.reading')}: ${sheetOf({ setUp })}</span></span>
+      </p>
       <form @submit=${this.#pin}>
         <label
           >${say('trials.name')} <input name="name" maxlength="120" placeholder=${usual} autocomplete="off"

@@ -40,11 +40,11 @@ export function readTrial({ readings, run }: Results): Record<TrialReading, numb
   }
 }
 
-export function orderOf({ setUp }: Trial): string {
+export function orderOf({ setUp }: Pick<Trial, 'setUp'>): string {
   return setUp.inks.map(({ name }) => sayName(name)).join(', ')
 }
 
-export function sheetOf({ setUp: { reading } }: Trial): string {
+export function sheetOf({ setUp: { reading } }: Pick<Trial, 'setUp'>): string {
   return typeof reading === 'object'
     ? say('trials.sheet.number', { sheet: reading.sheet })
     : say(`trials.sheet.${reading}`)
