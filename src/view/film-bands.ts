@@ -43,12 +43,16 @@ export function steppedLine(heights: ArrayLike<number>, { left, column }: Across
 export function bandOutlines({ top, bottom }: Pick<Band, 'top' | 'bottom'>, across: Across): number[][] {
   const end = top.length - 1
   return stretches(top, bottom).map(([from, to]) => {
-    // A stretch runs out into the empty columns beside it.
+    // A stretch runs out into the empty columns beside it, and ends where it has: on them it would be an edge without film.
     const first = Math.max(0, from - 1)
     const last = Math.min(end, to + 1)
     const shifted = { left: across.left + first * across.column, column: across.column }
-    const upper = steppedLine(top.subarray(first, last + 1), shifted)
-    const lower = steppedLine(bottom.subarray(first, last + 1), shifted)
+    const cut = (heights: Float64Array) => {
+      const line = steppedLine(heights.subarray(first, last + 1), shifted)
+      return line.slice(first < from ? 2 : 0, last > to ? -2 : undefined)
+    }
+    const upper = cut(top)
+    const lower = cut(bottom)
     for (let i = lower.length - 2; i >= 0; i -= 2) upper.push(lower[i], lower[i + 1])
     return upper
   })
@@ -88,11 +92,14 @@ const markSpacing = 22
 function bandMarks({ ink, top, bottom }: Band, { left, column }: Across): Shape[] {
   const step = Math.max(1, Math.round(markSpacing / column))
   const marks: Shape[] = []
+  const end = left + top.length * column
   for (let i = ink.ink % step; i < top.length; i += step) {
     const room = bottom[i] - top[i]
     if (room < 7) continue
     const reach = Math.min(5, 0.32 * room, 0.5 * column * step)
-    marks.push(...inkMark(ink.ink, left + (i + 0.5) * column, (top[i] + bottom[i]) / 2, reach, ink.outline))
+    const x = left + (i + 0.5) * column
+    if (x - reach < left || x + reach > end) continue
+    marks.push(...inkMark(ink.ink, x, (top[i] + bottom[i]) / 2, reach, ink.outline))
   }
   return marks
 }

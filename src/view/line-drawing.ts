@@ -32,6 +32,7 @@ export function lineDrawing(picture: BenchPicture, size: Size): Shape[] {
     ...faceShapes(extent, stretches, films, layout, theme),
     ...parts.flatMap((each, unit) => unitShapes(each, films.units[unit], layout, picture)),
     ...edgeShapes(extent, stretches, films, layerInks(picture), layout, theme),
+    ...way(picture, extent, layout),
     ...currentMarks(picture, place, layout),
     ...sheetName(picture, extent, layout),
     ...lineLabels(picture, parts, layout, size),
@@ -61,7 +62,20 @@ function sheetName({ words, theme, accounts }: BenchPicture, { from }: Extent, l
   ]
 }
 
-/** A ring about the current nip, and a pointer below the spot that section and loupe show. */
+/** Ahead of the sheet, where it goes; a web has no end to go ahead of. */
+function way({ theme, run }: BenchPicture, { to }: Extent, { track, paper, radius }: LineLayout): Shape[] {
+  if (run.setUp.press.kind === 'web') return []
+  const y = track + paper / 2
+  const start = to + 0.6 * radius
+  const end = start + 0.8 * radius
+  const tip = 0.22 * radius
+  return [
+    stroke([start, y, end, y], theme.graphite, 2),
+    stroke([end - tip, y - tip, end, y, end - tip, y + tip], theme.graphite, 2),
+  ]
+}
+
+/** A ring about the current nip, wide enough to look through, and a pointer below the spot that section and loupe show. */
 function currentMarks({ unit, theme }: BenchPicture, place: number, layout: LineLayout): Shape[] {
   const { first, spacing, track, paper, radius } = layout
   const spot = first + place * spacing
@@ -72,7 +86,7 @@ function currentMarks({ unit, theme }: BenchPicture, place: number, layout: Line
       kind: 'disc',
       x: first + unit * spacing,
       y: track,
-      radius: Math.max(6, 0.42 * radius),
+      radius: Math.max(8, 0.6 * radius),
       line: theme.accent,
       width: 2.5,
     },

@@ -30,9 +30,14 @@ export type Meeting = 'apart' | 'closed' | 'parting'
 export function meetingAt(place: number, phase: number): { meeting: Meeting; gap: number } {
   const arrival = along(arrivalEdge, phase)
   if (place < arrival) return { meeting: 'apart', gap: gapAt(arrival - place) }
-  const opening = along(openingEdge, phase)
+  const opening = openingAt(phase)
   if (place > opening) return { meeting: 'parting', gap: gapAt(place - opening) }
   return { meeting: 'closed', gap: 0 }
+}
+
+/** Where the stack is being pulled apart: what lies right of there is open. */
+export function openingAt(phase: number): number {
+  return along(openingEdge, phase)
 }
 
 /** A circle's gap grows with the square of the distance; the widest is kept in view, so it levels off. */

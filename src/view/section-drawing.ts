@@ -8,6 +8,7 @@ import { clamp, pullGrown, timePassed } from './nip-curve.ts'
 import { shownPhase } from './phases.ts'
 import type { BenchPicture } from './picture.ts'
 import { blanketShapes, paperShapes } from './section-ground.ts'
+import { pullArrow } from './pull-arrow.ts'
 import { pullBars } from './pull-bars.ts'
 import type { Bodies } from './section-bodies.ts'
 import { bodiesAt } from './section-bodies.ts'
@@ -45,6 +46,7 @@ export function sectionDrawing(picture: BenchPicture, { width, height }: Size): 
     ...threadShapes(bodies, layout, inks, theme),
     ...openSpots(columns, bodies, layout, airOf(theme)),
     ...weakestPlanes(bodies, layout, pullGrown(phase), theme),
+    ...pullArrow(bodies, layout, phase, theme),
     ...sectionLabels(picture, layout, bands, { width, height }),
     ...(picture.words.pull === '' ? [] : pullBars(picture, layout, phase)),
   ]

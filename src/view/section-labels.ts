@@ -2,7 +2,7 @@
 import type { Band } from './film-bands.ts'
 import { timePassed } from './nip-curve.ts'
 import { shownPhase } from './phases.ts'
-import type { BenchPicture } from './picture.ts'
+import type { BenchPicture, PictureTheme } from './picture.ts'
 import type { SectionLayout } from './section-layout.ts'
 import type { Shape, Size } from './shapes.ts'
 import { rectangle, stroke, textWidth } from './shapes.ts'
@@ -16,7 +16,6 @@ export function sectionLabels(
 ): Shape[] {
   const { theme, words } = picture
   const { left, letters } = layout
-  const dark = darkOf(theme)
   return [
     ...ruler(picture, layout),
     ...lengthBar(picture, layout, size),
@@ -32,15 +31,15 @@ export function sectionLabels(
       colour: theme.graphite,
       anchor: [0, 0],
     },
-    {
-      kind: 'lettering',
-      text: paperName(picture),
-      x: left + 8,
-      y: size.height - 5,
-      size: letters,
-      colour: dark,
-      anchor: [0, 1],
-    },
+    ...onPaper(paperName(picture), left + 8, size.height - 5, letters, theme),
+  ]
+}
+
+/** A line of text in the paper, on ground of its own: a fibre behind it would strike it through. */
+function onPaper(text: string, x: number, y: number, size: number, theme: PictureTheme): Shape[] {
+  return [
+    rectangle(x - 3, y - 1.15 * size, textWidth(text, size) + 3, 1.15 * size, { fill: theme.paper }),
+    { kind: 'lettering', text, x, y, size, colour: darkOf(theme), anchor: [0, 1] },
   ]
 }
 
@@ -57,7 +56,7 @@ function sinceLastUnit(picture: BenchPicture, layout: SectionLayout, { height }:
   const x = left + 8 + textWidth(paperName(picture), letters) + 1.5 * letters
   const end = lengthBarOf(picture, layout).start - letters
   if (x + textWidth(text, letters) > end) return []
-  return [{ kind: 'lettering', text, x, y: height - 5, size: letters, colour: darkOf(theme), anchor: [0, 1] }]
+  return onPaper(text, x, height - 5, letters, theme)
 }
 
 function paperName({ words }: BenchPicture): string {
