@@ -85,6 +85,22 @@ export const sharedStyles = css`
     color: var(--soft);
     cursor: default;
   }
+  input[type='file'] {
+    border: 0;
+    background: none;
+  }
+  ::file-selector-button {
+    min-height: 1.75rem;
+    margin-inline: 0 8px;
+    padding: 0 8px;
+    border: var(--hairline) solid var(--accent);
+    border-radius: var(--corner);
+    background: var(--field);
+    color: var(--accent);
+    font: inherit;
+    font-weight: 600;
+    cursor: pointer;
+  }
   button.plain {
     border-color: transparent;
     background: none;
@@ -146,6 +162,9 @@ export const sharedStyles = css`
     }
     button {
       min-width: 44px;
+    }
+    ::file-selector-button {
+      min-height: 44px;
     }
     label:has(> input:is([type='checkbox'], [type='radio'])) {
       min-height: 44px;

@@ -8,6 +8,9 @@ export const workStyles = css`
   h3 {
     margin-top: 12px;
   }
+  :is(.row, p) + h2 {
+    margin-top: 16px;
+  }
   p {
     max-width: 90ch;
   }

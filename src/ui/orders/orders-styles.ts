@@ -27,6 +27,9 @@ const own = css`
   summary h3 {
     display: inline;
   }
+  details {
+    margin-top: 8px;
+  }
   p {
     max-width: 70ch;
   }

@@ -37,11 +37,13 @@ export class RunView extends RunElement {
     sharedStyles,
     ordersStyles,
     css`
+      .setting {
+        display: grid;
+        gap: 16px 32px;
+      }
       @media (min-width: 68.75em) {
         .setting {
-          display: grid;
           grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
-          gap: 8px 32px;
         }
       }
       .charts {
