@@ -4,7 +4,7 @@
  */
 
 /** ms of a frame after which no further picture is begun: chosen so that one more still leaves the page quick. */
-const enough = 12
+export const enough = 12
 
 const waiting = new Set<() => void>()
 let frame = 0

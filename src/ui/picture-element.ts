@@ -6,7 +6,7 @@ import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { BenchPicture, View } from '../view/picture.ts'
 import { benchPicture } from './bench-picture.ts'
-import { drawNoMore, drawSoon } from './draw-soon.ts'
+import { drawNoMore, drawSoon, enough } from './draw-soon.ts'
 import { dressed } from './dress.ts'
 import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
@@ -48,6 +48,7 @@ export abstract class PictureElement extends SessionElement {
   #view: View | undefined
   #unsubscribeFrames: (() => void) | undefined
   #observer: ResizeObserver | undefined
+  #waits = false
   /** the fetching of the view that is under way or done; another one each time the element comes into the page */
   #opening: object | null = null
 
@@ -127,7 +128,12 @@ export abstract class PictureElement extends SessionElement {
     if (this.#view && this.clientWidth > 0) drawSoon(this.#drawNow)
   }
 
+  /** What took long to reckon is kept, and drawn in the frame after, so that the page answers in between. */
   readonly #drawNow = (): void => {
-    this.#view?.draw(this.picture())
+    const begun = performance.now()
+    const picture = this.picture()
+    this.#waits = !this.#waits && performance.now() - begun > enough
+    if (this.#waits) drawSoon(this.#drawNow)
+    else this.#view?.draw(picture)
   }
 }

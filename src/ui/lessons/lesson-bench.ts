@@ -40,6 +40,7 @@ export class LessonBench extends SessionElement {
     veiled: { type: Boolean },
     readingsVeiled: { type: Boolean },
     _picture: { state: true },
+    _follows: { state: true },
   }
   static override styles = [
     sharedStyles,
@@ -138,12 +139,15 @@ export class LessonBench extends SessionElement {
   /** only the readings are covered, as a prediction of them is near */
   declare readingsVeiled: boolean
   declare _picture: Picture
+  /** the results come a turn after the settings, so that a slow machine answers in between */
+  declare _follows: boolean
   #stopClock: (() => void) | undefined
 
   constructor() {
     super()
     this._picture = 'section'
     this.metered = false
+    this._follows = false
     this.veiled = false
     this.readingsVeiled = false
   }
@@ -160,6 +164,10 @@ export class LessonBench extends SessionElement {
 
   override willUpdate(changed: PropertyValues): void {
     if (changed.has('step') && this.step?.picture) this._picture = this.step.picture
+  }
+
+  override firstUpdated(): void {
+    setTimeout(() => (this._follows = true))
   }
 
   #patch = 0
@@ -190,7 +198,7 @@ export class LessonBench extends SessionElement {
         ${this.metered && this.knows('densitometer') ? html`<tack-densitometer brief class="panel" .session=${session}></tack-densitometer>` : nothing}
         ${this.#tells && !this.veiled ? html`<tack-telling half="what" class="panel" .session=${session}></tack-telling>` : nothing}
       </div>
-      ${this.veiled ? html`<p class="panel veil">${say('lessons.veiled')}</p>` : this.#results()}
+      ${this.veiled ? html`<p class="panel veil">${say('lessons.veiled')}</p>` : this._follows ? this.#results() : nothing}
     </div>`
   }
 
