@@ -76,7 +76,9 @@ test('the typeface takes the place of what stood in for it, and nothing moves', 
     Object.assign(window, { shifts })
   })
   await page.goto('./#view=bench', { waitUntil: 'commit' })
-  await expect(page.locator('tack-section-picture canvas')).toBeVisible()
+  // The pictures wait for the typeface; the numbers come last of all else.
+  await expect(page.locator('tack-readings-strip .traps dd')).toHaveCount(6)
+  await page.waitForTimeout(500)
   const standsIn = await page.evaluate(async () => (await document.fonts.load('16px "Stand-in A"')).length > 0)
   test.skip(!standsIn, 'this system has no face that is fitted to the typeface')
   const shifts = () => page.evaluate(() => (window as unknown as { shifts: number[] }).shifts.splice(0))
