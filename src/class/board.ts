@@ -9,6 +9,8 @@ export interface BoardState {
   readonly refused: readonly RefusedFile[]
   /** files that were read, the refused ones left out */
   readonly files: number
+  /** statements in them that told nothing of ours */
+  readonly passedOver: number
   /** null where nothing is being read */
   readonly reading: { readonly read: number; readonly all: number } | null
   /** the last reading that was stopped before its end */
@@ -36,12 +38,13 @@ export class ClassBoard {
     const tell = (read: number) => this.#set({ reading: { read, all } })
     tell(0)
     const { roll } = this.#state
-    const { read, refused } = await readFiles(files, roll, { ...ports, tell, isCancelled })
+    const { read, refused, passedOver } = await readFiles(files, roll, { ...ports, tell, isCancelled })
     // Everything may have been put away meanwhile; what comes late then belongs to nothing.
     if (roll !== this.#state.roll) return
     this.#set({
       refused: [...this.#state.refused, ...refused],
       files: this.#state.files + read - refused.length,
+      passedOver: this.#state.passedOver + passedOver,
       reading: null,
       stopped: read < all ? { read, all } : null,
     })
@@ -69,7 +72,7 @@ export class ClassBoard {
 }
 
 function nothingRead(): BoardState {
-  return { roll: new Roll(), refused: [], files: 0, reading: null, stopped: null }
+  return { roll: new Roll(), refused: [], files: 0, passedOver: 0, reading: null, stopped: null }
 }
 
 const boards = new WeakMap<Session, ClassBoard>()

@@ -41,6 +41,8 @@ export interface ReadFiles {
   /** how many were looked at, before the end or a stop */
   readonly read: number
   readonly refused: RefusedFile[]
+  /** statements that told nothing of ours, in all the files together */
+  readonly passedOver: number
 }
 
 /** Takes the files into the roll, and tells those that could not be read. */
@@ -50,16 +52,18 @@ export async function readFiles(
   { now, pause, tell, isCancelled }: ReadingPorts,
 ): Promise<ReadFiles> {
   let read = 0
+  let passedOver = 0
   const refused: RefusedFile[] = []
   let turn = now()
   for (let from = 0; from < files.length && !isCancelled(); from += atOnce) {
     const batch = files.slice(from, from + atOnce)
     const texts = await Promise.all(batch.map(fetchText))
     for (const [at, text] of texts.entries()) {
-      if (isCancelled()) return { read, refused }
+      if (isCancelled()) return { read, refused, passedOver }
       const file = batch[at].name
-      const said = typeof text === 'string' ? await take(text, file, roll) : text
-      if (said) refused.push({ file, ...said })
+      const taken = typeof text === 'string' ? await take(text, file, roll) : text
+      if (typeof taken === 'number') passedOver += taken
+      else refused.push({ file, ...taken })
       read++
       if (now() - turn < longestTurn) continue
       tell(read)
@@ -67,14 +71,15 @@ export async function readFiles(
       turn = now()
     }
   }
-  return { read, refused }
+  return { read, refused, passedOver }
 }
 
-async function take(text: string, file: string, roll: Roll): Promise<BoardSaid | null> {
+/** How many statements were passed over, or why the file was refused. */
+async function take(text: string, file: string, roll: Roll): Promise<BoardSaid | number> {
   const read = await readHanded(text)
   if ('refused' in read) return read.refused
   for (const result of read.results) roll.add(result, file)
-  return null
+  return read.passedOver
 }
 
 async function fetchText(file: HandedFile): Promise<string | BoardSaid> {

@@ -3,7 +3,9 @@ import { parsed, readResult } from '../session/read-result.ts'
 import type { BoardSaid } from '../session/read-result.ts'
 import type { HandedResult } from './roll.ts'
 
-export type Handed = { readonly results: readonly HandedResult[] } | { readonly refused: BoardSaid }
+export type Handed =
+  /** `passedOver`: statements of others, or without anything to count */
+  { readonly results: readonly HandedResult[]; readonly passedOver: number } | { readonly refused: BoardSaid }
 
 /** What an export begins with: a list, or the answer of a store with its list of statements. */
 const exportStart = /^\ufeff?\s*(?:\[|\{\s*"(?:statements|more)")/
@@ -15,7 +17,7 @@ export async function readHanded(text: string): Promise<Handed> {
   if (exportStart.test(text)) return ofStatements(listIn(parsed(text)))
   if (/^\ufeff?\s*\{/.test(text)) {
     const read = readResult(text)
-    return 'result' in read ? { results: [read.result] } : read
+    return 'result' in read ? { results: [read.result], passedOver: 0 } : read
   }
   if (!tableStart.test(text.slice(0, 4000))) return readRefused(text)
   const { statementRows } = await import('./statement-table.ts')
@@ -24,7 +26,7 @@ export async function readHanded(text: string): Promise<Handed> {
 
 function readRefused(text: string): Handed {
   const read = readResult(text)
-  return 'result' in read ? { results: [read.result] } : read
+  return 'result' in read ? { results: [read.result], passedOver: 0 } : read
 }
 
 function listIn(data: unknown): unknown[] | null {
@@ -35,6 +37,6 @@ function listIn(data: unknown): unknown[] | null {
 
 async function ofStatements(list: readonly unknown[] | null): Promise<Handed> {
   const { resultsOf } = await import('./statements.ts')
-  const results = list ? resultsOf(list) : []
-  return results.length > 0 ? { results } : { refused: { message: 'board.refused.statements', values: {} } }
+  const stated = resultsOf(list ?? [])
+  return stated.results.length > 0 ? stated : { refused: { message: 'board.refused.statements', values: {} } }
 }

@@ -16,10 +16,17 @@ import type { HandedResult } from './roll.ts'
 /** What a completed lesson says it is. */
 const objective = 'http://adlnet.gov/expapi/activities/objective'
 
+export interface Stated {
+  readonly results: HandedResult[]
+  /** statements that told nothing of a lesson or a drill of ours; one that came twice is not among them */
+  readonly passedOver: number
+}
+
 /** One result for each actor; those without a statement of ours give none. */
-export function resultsOf(given: readonly unknown[]): HandedResult[] {
+export function resultsOf(given: readonly unknown[]): Stated {
   const byActor = new Map<string, Statement[]>()
   const seen = new Set<string>()
+  let twice = 0
   for (const each of given) {
     const parsed = v.safeParse(statementSchema, each, { abortEarly: true })
     if (!parsed.success || !/\/(answered|completed)$/.test(parsed.output.verb.id)) continue
@@ -27,18 +34,25 @@ export function resultsOf(given: readonly unknown[]): HandedResult[] {
     const who = actorId(actor)
     // A store may hand out one statement on two pages.
     const key = JSON.stringify([who, timestamp, verb.id, object.id, result.response])
-    if (who === '' || seen.has(key)) continue
+    if (who === '') continue
+    if (seen.has(key)) {
+      twice++
+      continue
+    }
     seen.add(key)
     listIn(byActor, who).push(parsed.output)
   }
-  return [...byActor].flatMap(([id, statements]) => resultOf(id, statements) ?? [])
+  const stated = [...byActor].flatMap(([id, statements]) => resultOf(id, statements) ?? [])
+  const taken = stated.reduce((sum, each) => sum + each.taken, 0)
+  return { results: stated.map(({ result }) => result), passedOver: given.length - twice - taken }
 }
 
 function actorId({ account, mbox }: Statement['actor']): string {
   return (account ? `${account.homePage} ${account.name}` : mbox).trim().slice(0, 200)
 }
 
-function resultOf(id: string, unordered: readonly Statement[]): HandedResult | null {
+/** With how many of the statements went into it. */
+function resultOf(id: string, unordered: readonly Statement[]): { result: HandedResult; taken: number } | null {
   const statements = [...unordered].sort((a, b) => Date.parse(a.timestamp) - Date.parse(b.timestamp))
   const lessons = new Map<string, LessonResult>()
   const told = new Map<string, Statement[]>()
@@ -57,18 +71,25 @@ function resultOf(id: string, unordered: readonly Statement[]): HandedResult | n
       listIn(told, task).push(statement)
     }
   }
-  const stated = [...drills].flatMap(([code, answers]) => statedDrill(code, answers) ?? [])
+  const stated = [...drills].flatMap(([code, answers]) => {
+    const drill = statedDrill(code, answers)
+    return drill ? [{ drill, answers }] : []
+  })
   // Anything may have been completed: it is a lesson of ours if it says so, or if one of its questions was answered.
   const ours = [...lessons]
     .filter(([task, { steps }]) => steps.length > 0 || named.has(task))
     .map(([task, lesson]) => ({ ...lesson, active: activeIn(told.get(task) ?? []) }))
   if (ours.length + stated.length === 0) return null
   const latest = statements[statements.length - 1]
+  const ofLessons = ours.reduce((sum, lesson) => sum + (told.get(lesson.id)?.length ?? 0), 0)
   return {
-    made: latest.timestamp,
-    learner: { id, name: latest.actor.name.slice(0, 80) },
-    lessons: ours,
-    drills: stated,
+    result: {
+      made: latest.timestamp,
+      learner: { id, name: latest.actor.name.slice(0, 80) },
+      lessons: ours,
+      drills: stated.map(({ drill }) => drill),
+    },
+    taken: stated.reduce((sum, { answers }) => sum + answers.length, ofLessons),
   }
 }
 

@@ -132,10 +132,11 @@ export class BoardView extends SessionElement {
     return boardOf(this.session)
   }
 
-  #told({ reading, files, refused }: BoardState, learners: readonly LearnerDigest[]) {
+  #told({ reading, files, refused, passedOver }: BoardState, learners: readonly LearnerDigest[]) {
     if (reading || files + refused.length === 0) return nothing
     if (learners.length === 0) return html`<p>${say('board.none')}</p>`
-    return html`<p><strong>${say('board.done', { learners: learners.length, files })}</strong></p>`
+    return html`<p><strong>${say('board.done', { learners: learners.length, files })}</strong></p>
+      ${passedOver > 0 ? html`<p>${say('board.passedOver', { count: passedOver })}</p>` : nothing}`
   }
 
   #again({ reading }: BoardState, learners: readonly LearnerDigest[]) {

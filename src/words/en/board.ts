@@ -103,6 +103,8 @@ export const board = {
   'board.againFiles': '{name}: {count} results, the newest of {made}',
   'board.sameBrowser':
     '{count, plural, one {One browser} other {# browsers}} handed in under several names; each name counts as a learner.',
+  'board.passedOver':
+    '{count, plural, one {One statement told} other {# statements told}} nothing of a lesson or drill of this program and {count, plural, one {was} other {were}} passed over.',
   'board.refused': '{count, plural, one {One file} other {# files}} could not be read',
   'board.file': 'File',
   'board.why': 'Why not',

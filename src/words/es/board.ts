@@ -99,6 +99,8 @@ export const board: Translated<typeof english> = {
   'board.againFiles': '{name}: {count} resultados, el más nuevo del {made}',
   'board.sameBrowser':
     '{count, plural, one {Un navegador entregó} other {# navegadores entregaron}} con varios nombres; cada nombre cuenta como un alumno.',
+  'board.passedOver':
+    '{count, plural, one {Una declaración no decía nada} other {# declaraciones no decían nada}} de ninguna lección ni caso de este programa, y se {count, plural, one {ha pasado} other {han pasado}} por alto.',
   'board.refused': '{count, plural, one {No se pudo leer un archivo} other {No se pudieron leer # archivos}}',
   'board.file': 'Archivo',
   'board.why': 'Por qué no',
