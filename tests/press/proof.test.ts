@@ -81,6 +81,17 @@ describe('weighing', () => {
     expect(weightOfFilm(1)).toBeCloseTo(10, 12)
   })
 
+  // 100 cm2 of 115 g/m2 weigh 1150 mg.
+  it('finds a bare strip’s weight, and after each forme as much more as was laid, within its noise', () => {
+    const films = printProof(proof)
+    const { strip, dry } = weighProof(films, 11)
+    const laid = [0, films.first, films.firstAfter + films.secondAfter, 0, films.secondAlone]
+    ;[...strip, ...dry].forEach((weight, place) =>
+      expect(Math.abs(weight - 1150 - weightOfFilm(laid[place]))).toBeLessThan(5 * repeatability.weighing),
+    )
+    expect(new Set([strip[0], dry[0], ...weighProof(films, 12).strip.slice(0, 1)]).size).toBe(3)
+  })
+
   it('finds the ratio of the model, within its noise', () => {
     for (const each of [proof, swapped]) {
       const films = printProof(each)
