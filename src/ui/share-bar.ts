@@ -6,6 +6,8 @@ export class ShareBar extends LitElement {
   static override styles = css`
     :host {
       display: block;
+      /* Above the ground that forced colours lay behind the number. */
+      position: relative;
       height: 8px;
       min-width: 4rem;
       border: 1px solid var(--edge);
