@@ -1,9 +1,10 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { allPairs, usualWeights } from '../../src/press/order-score.ts'
 import { searchOrders } from '../../src/press/order-search.ts'
 import { rankOrders, unitsToSolve } from '../../src/press/orders.ts'
 import type { SetUp } from '../../src/press/setup.ts'
-import { checkSetUp } from './legal-setups.ts'
+import { anySetUp, checkSetUp } from './legal-setups.ts'
 
 const inksOf = (tacks: readonly number[]): SetUp => ({
   ...checkSetUp([]),
@@ -29,6 +30,22 @@ describe('the bounded search', () => {
       expect(exact).toBe(false)
       expect(found[0].score).toBeLessThanOrEqual(best + 1e-9)
       expect(mostPossible).toBeGreaterThanOrEqual(best - 1e-9)
+    }
+  })
+
+  it('ends, however narrow, where no ink can be moved for the better, and no worse than falling tacks', () => {
+    for (const setUp of fc.sample(anySetUp(4, 4), { numRuns: 30, seed: 1 })) {
+      const { found } = searchOrders(setUp, aimFor(setUp), 1)
+      const scores = new Map(
+        rankOrders(setUp, aimFor(setUp)).ranked.map(({ order, score }) => [order.join(), score] as const),
+      )
+      const best = found[0].order
+      const falling = setUp.inks.map((_, ink) => ink).sort((a, b) => setUp.inks[b].tack - setUp.inks[a].tack)
+      const moved = best.flatMap((ink, from) => best.map((_, to) => best.toSpliced(from, 1).toSpliced(to, 0, ink)))
+      for (const order of [falling, ...moved]) {
+        expect(scores.get(order.join())).toBeLessThanOrEqual(found[0].score + 1e-9)
+      }
+      expect(found.map(({ score }) => score)).toEqual(found.map(({ score }) => score).sort((a, b) => b - a))
     }
   })
 
