@@ -99,7 +99,7 @@ function inOrder(inks: readonly { name: string }[], asked: readonly string[]): s
 }
 
 /** An expectation of a reading's value. */
-export type Aim = Extract<BenchExpectation, { reading: ReadingRef }>
+type Aim = Extract<BenchExpectation, { reading: ReadingRef }>
 
 /** Whether a value is what is asked for, or is shown as what is asked for. */
 function meets(value: number, expectation: Aim): boolean {
