@@ -12,7 +12,7 @@ const stepKinds = ['say', 'predict', 'do', 'expect'] as const
 const unit = wholeNumber('unit', 1, inkCount.most)
 
 /** The pictures of the bench, of which a lesson shows one at a time. */
-export const pictures = ['section', 'loupe', 'press line'] as const
+const pictures = ['section', 'loupe', 'press line'] as const
 export type Picture = (typeof pictures)[number]
 
 const everyStep = {

@@ -130,7 +130,8 @@ async function wordsOnBench(page: Page): Promise<string> {
       if (node instanceof Text) words.push(node.data)
       if (!(node instanceof Element || node instanceof DocumentFragment)) return
       if (node instanceof Element) {
-        if (node.matches('style, dialog:not([open]), [popover]') || !node.checkVisibility({ visibilityProperty: true })) return
+        if (node.matches('style, dialog:not([open]), [popover]') || !node.checkVisibility({ visibilityProperty: true }))
+          return
         words.push(node.getAttribute('aria-label') ?? '')
         if (node.shadowRoot) read(node.shadowRoot)
       }

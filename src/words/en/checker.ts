@@ -239,4 +239,3 @@ export const checker = {
   'checker.reading':
     '{word}{of, select, none {} other { of {of}}}{on, select, none {} other { on {on}}}{by, select, none {} other { by {by}}}{inks, select, none {} other { in the patch of {inks}}}{through, select, none {} other { through the {through} filter}}',
 } as const
-

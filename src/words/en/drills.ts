@@ -3,7 +3,7 @@ export const drills = {
   'drill.intro':
     'Something is wrong with this job. Look at what came off the press, measure what you need, name the cause and what proves it, then put it right.',
   'drill.misleading':
-    'One measurement misleads: its sample stood open, or its gauge was not wiped. So never believe a cause on one reading alone; a second kind of evidence has to agree.',
+    'One measurement misleads: its sample stood open, or its gauge was not wiped. The sheet itself never does. So never believe a cause on one measurement alone: the sheet or a second kind of evidence has to agree.',
   'drill.twoFaults': 'Two faults act at once here.',
   'drill.level.easy': 'Easy: one large fault',
   'drill.level.medium': 'Medium: one fault, more rivals',

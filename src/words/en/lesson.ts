@@ -23,7 +23,8 @@ export const lesson = {
   'lesson.proof':
     'You have the cause.{surplus, plural, =0 {} one { One of the pieces you ticked is as it should be, and so proves nothing.} other { # of the pieces you ticked are as they should be, and so prove nothing.}}{missing, plural, =0 {} one { One piece that proves it is missing.} other { # pieces that prove it are missing.}}',
   'lesson.number': 'The bench shows another number for {reading}. Read it once more, with the bench as it stands now.',
-  'lesson.inPercent': 'Your number is a share of one. The question asks for {reading} in percent, as the bench shows it.',
+  'lesson.inPercent':
+    'Your number is a share of one. The question asks for {reading} in percent, as the bench shows it.',
   'lesson.otherNumber': 'The number you entered is {taken}. The question is about {reading}.',
 
   'lesson.reading.massTrap': 'the mass trap of {of} on {on}',

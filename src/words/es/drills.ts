@@ -6,7 +6,7 @@ export const drills: Translated<typeof english> = {
   'drill.intro':
     'Algo va mal en este trabajo. Mira lo que salió de la máquina, mide lo que necesites, nombra la causa y lo que la demuestra, y después arréglalo.',
   'drill.misleading':
-    'Una medición engaña: su muestra estuvo abierta o su medidor no se limpió. Por eso, no creas nunca en una causa por una sola lectura; una prueba de otra clase tiene que coincidir.',
+    'Una medición engaña: su muestra estuvo abierta o su medidor no se limpió. El pliego mismo no engaña nunca. Por eso, no creas nunca en una causa por una sola medición: el pliego o una prueba de otra clase tiene que coincidir.',
   'drill.twoFaults': 'Aquí actúan dos defectos a la vez.',
   'drill.level.easy': 'Fácil: un defecto grande',
   'drill.level.medium': 'Medio: un defecto, más sospechosos',
