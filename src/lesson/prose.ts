@@ -138,6 +138,7 @@ export function plainLine(markdown: string): string {
   return linesIn(prose(markdown))
     .map((inner) => inner.map(plain).join(''))
     .join(' ')
+    .replace(/ *\n */g, ' ')
 }
 
 function plain(piece: Inline): string {

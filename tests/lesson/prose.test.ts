@@ -1,7 +1,7 @@
 /** Markdown becomes plain pieces; whatever is not one of them becomes words. */
 import { expect, test } from 'vitest'
 import type { Block, Inline } from '../../src/lesson/prose.ts'
-import { prose, refusedIn } from '../../src/lesson/prose.ts'
+import { plainLine, prose, refusedIn } from '../../src/lesson/prose.ts'
 import { glossary } from '../../src/words/en/glossary.ts'
 
 const known = ['text', 'term', 'strong', 'emphasis', 'code', 'link', 'break']
@@ -70,4 +70,10 @@ test('a link that starts with https stays', () => {
 
 test('says where in the text the refused piece stands', () => {
   expect(refusedIn('one **two** <b>three</b>').map(({ at }) => at)).toEqual([12, 20])
+})
+
+test('a name of several lines is one line, and keeps its no-break spaces', () => {
+  expect(plainLine('Read the **film**\n  of 1\u00a0µm.\n\n- one\n- two\\\nlines')).toBe(
+    'Read the film of 1\u00a0µm. one two lines',
+  )
 })
