@@ -67,13 +67,7 @@ export class Densitometer extends StripElement {
       <p>${patchWords(units, inkNames)}</p>
       ${isRefused(colour) ? html`<p class="mark">${linkedText(told(colour.refused))}</p>` : this.#densities(colour)}
       <div class="row">
-        <tack-choice
-          drawLegend
-          .legend=${say('strip.status')}
-          .options=${statuses.map((value) => ({ value, label: value, name: say(`strip.status.${value}`) }))}
-          .value=${status}
-          @choose=${({ value }: ChooseEvent) => this.desk.set({ status: value as DensityStatus })}
-        ></tack-choice>
+        ${this.knows('density-status') ? this.#statuses(status) : nothing}
         <tack-choice
           drawLegend
           .legend=${say('strip.base')}
@@ -84,11 +78,21 @@ export class Densitometer extends StripElement {
         ${this.brief ? nothing : this.#filters()}
       </div>
       <p class="note">
-        ${linkedText(say(`strip.statusNote.${status}`))}
+        ${this.knows('density-status') ? linkedText(say(`strip.statusNote.${status}`)) : nothing}
         ${base === 'absolute' ? linkedText(say('strip.absoluteNote')) : nothing}
       </p>
       ${this.brief ? nothing : this.#films(readPatch(strip, patch))}
     `
+  }
+
+  #statuses(status: DensityStatus) {
+    return html`<tack-choice
+      drawLegend
+      .legend=${say('strip.status')}
+      .options=${statuses.map((value) => ({ value, label: value, name: say(`strip.status.${value}`) }))}
+      .value=${status}
+      @choose=${({ value }: ChooseEvent) => this.desk.set({ status: value as DensityStatus })}
+    ></tack-choice>`
   }
 
   #filters() {
