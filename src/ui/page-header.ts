@@ -96,8 +96,13 @@ export class PageHeader extends SessionElement {
         .tools {
           flex-basis: 100%;
         }
+        /* Not out of the layout altogether: what the tools have opened over the page stays. */
         :host(:not([open])) .tools {
-          display: none;
+          position: absolute;
+          overflow: hidden;
+          visibility: hidden;
+          width: 0;
+          height: 0;
         }
       }
       @media (width < 62em) {

@@ -225,7 +225,8 @@ test('a file that is none, and one with a wrong value, change nothing and are to
   expect(await order(page)).toEqual(['cyan', 'yellow'])
 })
 
-test('a file dropped on the page is looked into', async ({ page }) => {
+test('a file dropped on the page is looked into, even where the tools are folded away', async ({ page }) => {
+  await page.setViewportSize({ width: 1024, height: 768 })
   await openBench(page)
   const text = JSON.stringify(twoInks)
   const data = await page.evaluateHandle((content) => {

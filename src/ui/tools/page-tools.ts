@@ -37,6 +37,10 @@ export class PageTools extends SessionElement {
         gap: 4px;
         align-items: center;
       }
+      .over,
+      tack-panel-dialog {
+        visibility: visible;
+      }
       .over {
         position: fixed;
         z-index: 3;
