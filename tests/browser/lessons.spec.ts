@@ -404,6 +404,17 @@ test('at 390 x 844 the way on is in view, and each number of an ink has its head
   }
 })
 
+test('at 390 x 844 the picture is seen beside a step whose inks are only looked at, and a turned phone keeps it', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 })
+  await page.goto('./#view=lessons&lesson=press-sheet')
+  await expect(page.locator('tack-line-picture')).toBeInViewport({ ratio: 0.8 })
+  await page.setViewportSize({ width: 844, height: 390 })
+  const leftEdge = async (part: string) => (await page.locator(`tack-lesson-bench ${part}`).boundingBox())?.x ?? 0
+  await expect.poll(async () => (await leftEdge('tack-ink-ladder')) < (await leftEdge('tack-line-picture'))).toBe(true)
+})
+
 test('at 1366 x 768 step and section are seen together', async ({ page }) => {
   await toPatchStep(page)
   for (const seen of [lesson(page).getByRole('heading', { level: 2 }), page.locator('tack-section-picture')]) {

@@ -29,6 +29,8 @@ const pictures = [
   { value: 'press line', name: 'bench.line', term: 'unit' },
 ] as const satisfies readonly { value: Picture; name: string; term: string }[]
 
+/** Settings that stand in the list of inks. */
+const ofInks: readonly Control[] = ['order', 'tack', 'film', 'coverage']
 const ofPaper: readonly Control[] = ['paper', 'surface strength', 'absorbency']
 const ofPress: readonly Control[] = ['kind', 'speed', 'interval', 'temperature', 'dampening', 'waterless']
 
@@ -41,6 +43,7 @@ export class LessonBench extends SessionElement {
     readingsVeiled: { type: Boolean },
     _picture: { state: true },
     _follows: { state: true },
+    _narrow: { state: true },
   }
   static override styles = [
     sharedStyles,
@@ -92,6 +95,9 @@ export class LessonBench extends SessionElement {
       .pictures > :last-child {
         height: 20rem;
       }
+      .first .pictures > :last-child {
+        height: 15rem;
+      }
       tack-telling {
         --pull-scale: table-footer-group;
       }
@@ -141,6 +147,9 @@ export class LessonBench extends SessionElement {
   declare _picture: Picture
   /** the results come a turn after the settings, so that a slow machine answers in between */
   declare _follows: boolean
+  /** one thing stands below the other: first what the lesson works with */
+  declare _narrow: boolean
+  readonly #oneColumn = window.matchMedia('(width < 41em)')
   #stopClock: (() => void) | undefined
 
   constructor() {
@@ -148,6 +157,7 @@ export class LessonBench extends SessionElement {
     this._picture = 'section'
     this.metered = false
     this._follows = false
+    this._narrow = this.#oneColumn.matches
     this.veiled = false
     this.readingsVeiled = false
   }
@@ -155,11 +165,17 @@ export class LessonBench extends SessionElement {
   override connectedCallback(): void {
     super.connectedCallback()
     this.#stopClock = runClock(this.session)
+    this.#oneColumn.addEventListener('change', this.#turn)
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#stopClock?.()
+    this.#oneColumn.removeEventListener('change', this.#turn)
+  }
+
+  readonly #turn = (): void => {
+    this._narrow = this.#oneColumn.matches
   }
 
   override willUpdate(changed: PropertyValues): void {
@@ -183,22 +199,33 @@ export class LessonBench extends SessionElement {
   }
 
   override render() {
+    const first = this._narrow && !this.#shows(ofInks)
+    const results = this.veiled
+      ? html`<p class="panel veil">${say('lessons.veiled')}</p>`
+      : first || this._follows
+        ? this.#results()
+        : nothing
+    const settings = this.#settings(first)
+    return html`<div class="bench ${first ? 'first' : ''}">${first ? [results, settings] : [settings, results]}</div>`
+  }
+
+  /** `inksLast` where they are only looked at. */
+  #settings(inksLast: boolean) {
     const { session } = this
-    return html`<div class="bench">
-      <div class="settings" role="group" aria-label=${say('bench.settings')}>
-        ${
-          this.#shows(['sheet'])
-            ? html`<tack-reading-switch class="panel" .session=${session}></tack-reading-switch>`
-            : nothing
-        }
-        <tack-ink-ladder class="panel" .session=${session}></tack-ink-ladder>
-        ${this.#shows(ofPaper) && this.knows('coated-paper') ? html`<tack-paper-panel class="panel" ?unfolded=${this.#names(ofPaper)} .session=${session}></tack-paper-panel>` : nothing}
-        ${this.#shows(ofPress) ? html`<tack-press-panel class="panel" ?unfolded=${this.#names(ofPress)} .session=${session}></tack-press-panel>` : nothing}
-        ${this.knows('unit') ? html`<tack-transport once class="panel" .session=${session}></tack-transport>` : nothing}
-        ${this.metered && this.knows('densitometer') ? html`<tack-densitometer brief class="panel" .session=${session}></tack-densitometer>` : nothing}
-        ${this.#tells && !this.veiled ? html`<tack-telling half="what" class="panel" .session=${session}></tack-telling>` : nothing}
-      </div>
-      ${this.veiled ? html`<p class="panel veil">${say('lessons.veiled')}</p>` : this._follows ? this.#results() : nothing}
+    const inks = html`<tack-ink-ladder class="panel" .session=${session}></tack-ink-ladder>`
+    return html`<div class="settings" role="group" aria-label=${say('bench.settings')}>
+      ${
+        this.#shows(['sheet'])
+          ? html`<tack-reading-switch class="panel" .session=${session}></tack-reading-switch>`
+          : nothing
+      }
+      ${inksLast ? nothing : inks}
+      ${this.#shows(ofPaper) && this.knows('coated-paper') ? html`<tack-paper-panel class="panel" ?unfolded=${this.#names(ofPaper)} .session=${session}></tack-paper-panel>` : nothing}
+      ${this.#shows(ofPress) ? html`<tack-press-panel class="panel" ?unfolded=${this.#names(ofPress)} .session=${session}></tack-press-panel>` : nothing}
+      ${this.knows('unit') ? html`<tack-transport once class="panel" .session=${session}></tack-transport>` : nothing}
+      ${this.metered && this.knows('densitometer') ? html`<tack-densitometer brief class="panel" .session=${session}></tack-densitometer>` : nothing}
+      ${this.#tells && !this.veiled ? html`<tack-telling half="what" class="panel" .session=${session}></tack-telling>` : nothing}
+      ${inksLast ? inks : nothing}
     </div>`
   }
 
