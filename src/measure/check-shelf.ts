@@ -30,9 +30,10 @@ const name = v.pipe(
   ),
 )
 
+/** A list that is too long is told once, and its entries are not looked at: each might be a problem of its own. */
 function entries<const Item extends v.GenericSchema>(item: Item) {
-  const list = v.array(item, carried('problem.shelf.list'))
-  return v.pipe(list, v.maxLength(mostEntries, carried('problem.shelf.tooMany', { most: mostEntries })))
+  const list = v.array(v.unknown(), carried('problem.shelf.list'))
+  return v.pipe(list, v.maxLength(mostEntries, carried('problem.shelf.tooMany', { most: mostEntries })), v.array(item))
 }
 
 function fields<const Entries extends v.ObjectEntries>(shape: Entries) {
@@ -76,7 +77,7 @@ const shelfSchema = fields({
       name,
       press: v.looseObject({}, carried('problem.shelf.object', { allowed: 'kind, speed' })),
       paper: v.exactOptional(part),
-      inks: v.exactOptional(v.array(part, carried('problem.shelf.list'))),
+      inks: v.exactOptional(entries(part)),
       fit: v.exactOptional(fitSchema),
     }),
   ),

@@ -109,6 +109,7 @@ describe('a shelf', () => {
     expect(problems({ inks: Array.from({ length: 501 }, (_, i) => ({ name: `ink ${i}`, tack: 10 })) })).toMatchObject([
       { path: 'inks' },
     ])
+    expect(problems({ presses: Array(50_000).fill(0) })).toMatchObject([{ path: 'presses' }])
     for (const text of ['', 'patch;red', '[]', 'null', '3', '{"__proto__":{"a":1}}', '"x"', ' '.repeat(3_000_000)]) {
       expect(readShelf(text)).toHaveProperty('problems')
     }
