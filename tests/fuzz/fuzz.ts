@@ -10,6 +10,8 @@ import type { Subject, Tried } from './subject.ts'
 
 /** MB a subject may take, the program itself included. */
 const mostMemory = 500
+/** MB of it for what is alive: with room without end, what nobody needs any more is left lying on a large machine. */
+const mostHeap = 300
 /** ms after which a case that does not end is given up. */
 const longestSilence = 60_000
 /** Where a child writes the number of each case before it runs, so that one that never ends is known. */
@@ -76,6 +78,7 @@ function drawnSeed(): number {
 function tryInChild({ name }: Subject, cases: number, seed: string, path = ''): Promise<Report> {
   return new Promise((resolve) => {
     const child = fork(import.meta.filename, [name, String(cases), seed, path], {
+      execArgv: [...process.execArgv, `--max-old-space-size=${mostHeap}`],
       stdio: ['ignore', 'inherit', 'inherit', 'ipc', 'pipe'],
     })
     let number = '0'
