@@ -34,8 +34,10 @@ function find(): string | undefined {
   return places.find((path) => existsSync(path) && starts(path))
 }
 
+/** With a face that the page's stand-in for its typeface is fitted to (ui/font.css), which not every machine has. */
 function fromDebian(): string | undefined {
-  return ['chromium-headless-shell', 'chromium'].some(installFromDebian) ? find() : undefined
+  const installed = ['chromium-headless-shell', 'chromium'].some((name) => installFromDebian(name, 'fonts-liberation'))
+  return installed ? find() : undefined
 }
 
 function installFromPlaywright(): string | undefined {

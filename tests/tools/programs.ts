@@ -15,10 +15,10 @@ export function starts(path: string): boolean {
   return runs(path, ['--version'])
 }
 
-/** Whether the package could be installed. */
-export function installFromDebian(name: string): boolean {
+/** Whether the packages could be installed. */
+export function installFromDebian(...names: string[]): boolean {
   const asRoot = process.getuid?.() === 0 ? [] : ['sudo', '--non-interactive']
-  return [['update'], ['install', '--yes', '--no-install-recommends', name]].every((step) => {
+  return [['update'], ['install', '--yes', '--no-install-recommends', ...names]].every((step) => {
     const [program, ...rest] = [...asRoot, 'apt-get', ...step]
     return runs(program, rest)
   })
