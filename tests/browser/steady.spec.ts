@@ -79,7 +79,12 @@ test('the typeface takes the place of what stood in for it, and nothing moves', 
   // The pictures wait for the typeface; the numbers come last of all else.
   await expect(page.locator('tack-readings-strip .traps dd')).toHaveCount(6)
   await page.waitForTimeout(500)
-  const standsIn = await page.evaluate(async () => (await document.fonts.load('16px "Stand-in A"')).length > 0)
+  const standsIn = await page.evaluate(() =>
+    document.fonts.load('16px "Stand-in A"').then(
+      (faces) => faces.length > 0,
+      () => false,
+    ),
+  )
   if (!standsIn) {
     test.info().annotations.push({ type: 'left out', description: 'no face here is fitted to the typeface' })
     return
