@@ -14,6 +14,7 @@ import { language } from '../language.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { viewStyles } from '../view-styles.ts'
 import { boardStyles } from './board-styles.ts'
 import './cause-panel.ts'
 import './class-table.ts'
@@ -36,17 +37,9 @@ export class BoardView extends SessionElement {
   }
   static override styles = [
     sharedStyles,
+    viewStyles,
     boardStyles,
     css`
-      :host {
-        padding: 8px;
-      }
-      main {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: 8px;
-        align-content: start;
-      }
       select {
         max-width: 100%;
       }

@@ -6,7 +6,7 @@ import type { PropertyDeclarations } from 'lit'
 import { html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { Show, ShowEvent } from '../../session/lecture-show.ts'
-import { ahead, pressesOf, seenAfter, startShow, step } from '../../session/lecture-show.ts'
+import { ahead, pressesOf, startShow, step } from '../../session/lecture-show.ts'
 import { eventOf, keyMeant, stateOf } from '../../session/lecture-talk.ts'
 import type { Scene } from '../../session/scene.ts'
 import { isTried, openScene, restingPhase } from '../../session/scene-session.ts'
@@ -16,17 +16,18 @@ import { runClock } from '../clock.ts'
 import { prefersStill } from '../motion.ts'
 import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { turnFullScreen } from './full-screen.ts'
 import { LectureElement } from './lecture-element.ts'
 import type { Begun } from './lecture-memory.ts'
 import { begin, endLecture, goingOn } from './lecture-memory.ts'
 import { lectureShowStyles } from './lecture-show-styles.ts'
 import { LectureWire } from './lecture-wire.ts'
-import { numberWords } from './number-words.ts'
 import './press-marks.ts'
 import { pressable } from './pressable.ts'
 import './scene-stage.ts'
 import type { ControlEvent } from './show-controls.ts'
 import './show-controls.ts'
+import { saidOf } from './show-words.ts'
 import { speakerAddress } from './speaker-address.ts'
 import type { SpotEvent } from './spot-light.ts'
 
@@ -221,7 +222,7 @@ export class LectureShow extends LectureElement {
       for (const bench of benches) this.#move(bench, scene, nip)
     }
     if (before && before.spot !== show.spot) for (const bench of benches) this.#lookAt(bench, scene)
-    this._said = this.#words(before)
+    this._said = saidOf(before, show, lecture.scenes, (each) => this.#benchesOf(each))
     this.#tellSpeaker()
   }
 
@@ -270,49 +271,6 @@ export class LectureShow extends LectureElement {
     bench.play({ kind: 'look at unit', unit: spot ?? view.unit ?? bench.setUp.inks.length - 1 })
   }
 
-  /** Once for each scene, each number and each blank screen; a number that comes with its nip is read with it. */
-  #words(before: Show | null): string {
-    const { at, press, blank, spot } = this._show
-    if (before && before.blank !== blank) {
-      return say(blank ? `lecture.${blank === 'black' ? 'blackened' : 'whitened'}` : 'lecture.shownAgain')
-    }
-    const { scenes } = this.lecture
-    const scene = scenes[at]
-    if (before?.at === at && before.spot !== spot) {
-      if (spot === null) return say('lecture.allInLight')
-      return say('lecture.unitInLight', { unit: spot + 1, name: scene.setUp.inks[spot].name })
-    }
-    const said = this.#numberSaid(scene, press)
-    if (before?.at === at) {
-      // The question was read with the scene.
-      const isAskedStill = before.press < press && !seenAfter(scene, press).number
-      return isAskedStill ? say('lecture.nipPlayed', { waits: String(scene.waits === true) }) : said
-    }
-    return say('lecture.announce', {
-      at: at + 1,
-      of: scenes.length,
-      name: closed(scene.name),
-      number: said === '' ? 'none' : said,
-    })
-  }
-
-  #numberSaid(scene: Scene, press: number): string {
-    const { number } = scene
-    if (!number) return ''
-    if (!seenAfter(scene, press).number) {
-      if (scene.waits !== true) return ''
-      return say('lecture.asked', { question: scene.question?.trim() || say('lecture.usualQuestion') })
-    }
-    return this.#benchesOf(scene)
-      .map((bench, side) => {
-        const read = bench.printing ? null : numberWords(bench, number)
-        const words = read ? say('lecture.numberSaid', { ...read }) : say('lecture.said.none')
-        const caption = side === 0 ? scene.caption : scene.beside?.caption
-        return scene.beside && caption ? say('lecture.sideSaid', { caption, number: words }) : words
-      })
-      .join('; ')
-  }
-
   #tellSpeaker(): void {
     this.#wire?.say(stateOf(this._show, this.lecture.scenes, this.#begun.began))
   }
@@ -349,18 +307,7 @@ export class LectureShow extends LectureElement {
   }
 
   async #fillScreen(): Promise<void> {
-    if (document.fullscreenElement) {
-      await document.exitFullscreen()
-      return
-    }
-    try {
-      await document.documentElement.requestFullscreen()
-      await keepEscape()
-    } catch (error) {
-      // Refused, or not there at all, as on some phones.
-      if (!(error instanceof TypeError || error instanceof DOMException)) throw error
-      this._told = 'lecture.noFullScreen'
-    }
+    if (!(await turnFullScreen())) this._told = 'lecture.noFullScreen'
   }
 
   readonly #control = ({ control }: ControlEvent): void => {
@@ -417,23 +364,6 @@ export class LectureShow extends LectureElement {
       this.#clear()
     }
     event.preventDefault()
-  }
-}
-
-/** A scene's sentence with a full stop, where it has no mark of its own at its end, so that a voice rests there. */
-function closed(sentence: string): string {
-  const text = sentence.trim()
-  return /[.!?…:]$/.test(text) ? text : `${text}.`
-}
-
-/** Browsers that can leave Escape to the page do so, and one press leaves full screen and lecture; in others it takes two. */
-async function keepEscape(): Promise<void> {
-  const { keyboard } = navigator as Navigator & { keyboard?: { lock: (keys: string[]) => Promise<void> } }
-  try {
-    await keyboard?.lock(['Escape'])
-  } catch (error) {
-    // Refused within a frame: there it takes two as well.
-    if (!(error instanceof DOMException)) throw error
   }
 }
 

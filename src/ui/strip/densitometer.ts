@@ -3,7 +3,7 @@
  * as beside a lesson, it is laid on the patch looked at, and what it reads is all it tells.
  */
 import { css, html, nothing } from 'lit'
-import type { DensityFilter, DensityStatus } from '../../colour/data/density-weights.ts'
+import type { DensityStatus } from '../../colour/data/density-weights.ts'
 import { densityFilters } from '../../colour/density.ts'
 import { trapAt } from '../../measure/patch-trap.ts'
 import { isRefused } from '../../measure/said.ts'
@@ -16,6 +16,7 @@ import { linkedText } from '../linked-text.ts'
 import { say, sayName, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
+import { filterChoice } from './filter-choice.ts'
 import { StripElement } from './strip-element.ts'
 import { stripStyles } from './strip-styles.ts'
 import { patchWords, told } from './told.ts'
@@ -75,7 +76,7 @@ export class Densitometer extends StripElement {
           .value=${base}
           @choose=${({ value }: ChooseEvent) => this.desk.set({ base: value as DeskState['base'] })}
         ></tack-choice>
-        ${this.brief ? nothing : this.#filters()}
+        ${this.brief ? nothing : filterChoice(this.desk)}
       </div>
       <p class="note">
         ${this.knows('density-status') ? linkedText(say(`strip.statusNote.${status}`)) : nothing}
@@ -92,21 +93,6 @@ export class Densitometer extends StripElement {
       .options=${statuses.map((value) => ({ value, label: value, name: say(`strip.status.${value}`) }))}
       .value=${status}
       @choose=${({ value }: ChooseEvent) => this.desk.set({ status: value as DensityStatus })}
-    ></tack-choice>`
-  }
-
-  #filters() {
-    const { filter } = this.desk.state
-    return html`<tack-choice
-      drawLegend
-      .legend=${say('strip.filter')}
-      .options=${['right', ...densityFilters].map((value) => ({
-        value,
-        label: say(`strip.filter.${value as DensityFilter | 'right'}`),
-      }))}
-      .value=${filter ?? 'right'}
-      @choose=${({ value }: ChooseEvent) =>
-        this.desk.set({ filter: value === 'right' ? null : (value as DensityFilter) })}
     ></tack-choice>`
   }
 

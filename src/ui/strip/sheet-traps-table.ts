@@ -1,18 +1,15 @@
 /** Trap at every overprint of a press sheet that was read, by three equations, or why there is none. */
 import { css, html, nothing } from 'lit'
-import type { DensityFilter } from '../../colour/data/density-weights.ts'
-import { densityFilters } from '../../colour/density.ts'
 import type { PressSheet } from '../../measure/press-sheet.ts'
 import { isRefused } from '../../measure/said.ts'
 import type { SheetTrap } from '../../measure/sheet-traps.ts'
 import { sheetTraps } from '../../measure/sheet-traps.ts'
 import { trapEquations } from '../../measure/trap-equations.ts'
-import type { ChooseEvent } from '../choice.ts'
-import '../choice.ts'
 import { linkedText } from '../linked-text.ts'
 import { say, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
+import { filterChoice } from './filter-choice.ts'
 import { StripElement } from './strip-element.ts'
 import { stripStyles } from './strip-styles.ts'
 import { patchWords, told } from './told.ts'
@@ -46,19 +43,7 @@ export class SheetTrapsTable extends StripElement {
       <p class="note">
         ${say('strip.sheetRead', { patches: this.sheet.patches.length, paper: String(this.sheet.paper !== null) })}
       </p>
-      <div class="row">
-        <tack-choice
-          drawLegend
-          .legend=${say('strip.filter')}
-          .options=${['right', ...densityFilters].map((value) => ({
-            value,
-            label: say(`strip.filter.${value as DensityFilter | 'right'}`),
-          }))}
-          .value=${filter ?? 'right'}
-          @choose=${({ value }: ChooseEvent) =>
-            this.desk.set({ filter: value === 'right' ? null : (value as DensityFilter) })}
-        ></tack-choice>
-      </div>
+      <div class="row">${filterChoice(this.desk)}</div>
       ${caution ? html`<p class="mark">${linkedText(told(caution))}</p>` : nothing}
       ${traps.length === 0 ? html`<p>${say('strip.noOverprintRead')}</p>` : this.#table(traps)}
     `

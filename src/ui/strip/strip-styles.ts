@@ -11,25 +11,6 @@ export const stripStyles = [
     }
     input[type='file'] {
       max-width: 100%;
-      border: 0;
-      background: none;
-    }
-    ::file-selector-button {
-      min-height: 1.75rem;
-      margin-inline-end: 8px;
-      padding: 0 8px;
-      border: 1px solid var(--accent);
-      border-radius: var(--corner);
-      background: var(--field);
-      color: var(--accent);
-      font: inherit;
-      font-weight: 600;
-      cursor: pointer;
-    }
-    @media (pointer: coarse) {
-      ::file-selector-button {
-        min-height: 44px;
-      }
     }
     details {
       margin-top: 8px;
