@@ -39,6 +39,10 @@ export class PicturesPanel extends SessionElement {
       select {
         max-width: 100%;
       }
+      /* Two lines from the start: a button that moved under the pointer would not be pressed. */
+      .said {
+        min-height: 3rem;
+      }
     `,
   ]
 
@@ -93,8 +97,8 @@ export class PicturesPanel extends SessionElement {
       <div class="row">
         <button type="button" @click=${() => this.#save('svg')}>${say('tools.pictureSvg')}</button>
         <button type="button" @click=${() => this.#save('png')}>${say('tools.picturePng')}</button>
-        <span role="status">${this.said}</span>
       </div>
+      <p class="said" role="status">${this.said}</p>
     `
   }
 
