@@ -2,10 +2,12 @@
 import type { PropertyDeclarations } from 'lit'
 import { css, html, svg } from 'lit'
 import type { LineLayout } from '../../view/line-layout.ts'
-import { lineLayout, unitReach } from '../../view/line-layout.ts'
+import { lineLayout } from '../../view/line-layout.ts'
 import { benchPicture } from '../bench-picture.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import type { UnitLight } from './unit-light.ts'
+import { lightHolds, unitLight } from './unit-light.ts'
 
 export class SpotEvent extends Event {
   /** from 0 */
@@ -36,11 +38,11 @@ export class SpotLight extends SessionElement {
         width: 100%;
         height: 100%;
       }
-      path {
+      .dark {
         fill: var(--panel);
         fill-opacity: 0.86;
       }
-      rect {
+      .edge {
         fill: none;
         stroke: var(--accent);
         stroke-width: 3;
@@ -63,23 +65,23 @@ export class SpotLight extends SessionElement {
 
   #dim(spot: number) {
     const { width, height } = this.size
-    const [left, right] = this.#extent(spot)
+    const { magnified } = this
+    const { above, below, bed } = this.#lightOn(spot)
     const inset = 2
-    const hole = `M${left} ${inset}H${right}V${height - inset}H${left}Z`
-    return svg`<path fill-rule="evenodd" d="M0 0H${width}V${height}H0Z${hole}" />
-      <rect x=${left} y=${inset} width=${right - left} height=${height - 2 * inset} />`
+    const [left, right] = inWindow(above)
+    const [leftBelow, rightBelow] = inWindow(below)
+    const floor = height - inset
+    const edge = `M${left} ${inset}H${right}V${magnified * bed}H${rightBelow}V${floor}H${leftBelow}V${magnified * bed}H${left}Z`
+    return svg`<path class="dark" fill-rule="evenodd" d="M0 0H${width}V${height}H0Z${edge}" />
+      <path class="edge" d=${edge} />`
+
+    function inWindow(extent: UnitLight['above']): number[] {
+      return extent.map((x) => Math.min(width - inset, Math.max(inset, magnified * x)))
+    }
   }
 
-  /** px from the left between which a unit stands. */
-  #extent(unit: number): [number, number] {
-    const layout = this.#layout
-    const { magnified } = this
-    const nip = layout.first + unit * layout.spacing
-    const { radius, spacing, beside } = layout
-    // Where units stand close, not into the cylinders of the one before.
-    const from = nip - Math.min((unitReach + 0.1) * radius, spacing - 1.1 * radius)
-    const to = beside ? from + spacing : nip + 1.1 * radius
-    return [Math.max(2, from * magnified), Math.min(this.size.width - 2, to * magnified)]
+  #lightOn(unit: number): UnitLight {
+    return unitLight(this.#layout, unit, benchPicture(this.session).words.units[unit])
   }
 
   get #layout(): LineLayout {
@@ -93,11 +95,10 @@ export class SpotLight extends SessionElement {
   }
 
   #choose(event: MouseEvent): void {
-    const x = event.clientX - this.getBoundingClientRect().left
-    const unit = this.session.setUp.inks.findIndex((_, each) => {
-      const [from, to] = this.#extent(each)
-      return x >= from && x < to
-    })
+    const { left, top } = this.getBoundingClientRect()
+    const x = (event.clientX - left) / this.magnified
+    const y = (event.clientY - top) / this.magnified
+    const unit = this.session.setUp.inks.findIndex((_, each) => lightHolds(this.#lightOn(each), x, y))
     if (unit >= 0) this.dispatchEvent(new SpotEvent(unit))
   }
 }
