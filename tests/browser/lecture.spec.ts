@@ -201,14 +201,14 @@ test('a clicker leads through the ready lecture; the screen goes blank, a unit s
     'aria-pressed',
     'true',
   )
-  await expect(page.locator('tack-spot-light path')).toBeAttached()
+  await expect(page.locator('tack-spot-light .edge')).toBeAttached()
   // A press on the first unit of the picture puts that one in the light instead.
   const line = await page.locator('tack-spot-light').boundingBox()
   if (!line) throw new Error('The press line is not to be seen.')
   await page.mouse.click(line.x + 0.17 * line.width, line.y + 0.5 * line.height)
   await expect(status).toHaveText('Unit 1, black, in the light.')
   await page.keyboard.press('0')
-  await expect(page.locator('tack-spot-light path')).toHaveCount(0)
+  await expect(page.locator('tack-spot-light .edge')).toHaveCount(0)
 
   await page.keyboard.press('b')
   await expect(page.locator('.blank.black')).toBeVisible()
@@ -293,6 +293,7 @@ for (const [width, height] of [
     await beginReadyLecture(page)
     await page.keyboard.press('F5')
     const rooms = new Map<string, Set<string>>()
+    const buttons = page.locator('tack-lecture-show .controls')
     for (let scene = 1; scene <= 9; scene++) {
       await page.getByRole('combobox', { name: 'Scene shown' }).selectOption({ index: scene - 1 })
       const found = await page.locator('tack-scene-stage.shown').evaluate((stage) => {
@@ -309,6 +310,10 @@ for (const [width, height] of [
         const sides = inner.dataset['sides'] ?? ''
         return {
           cut: cut.map(({ textContent }) => textContent.trim()),
+          numberEnds: Math.max(
+            0,
+            ...[...root.querySelectorAll('.number > *')].map((part) => part.getBoundingClientRect().bottom),
+          ),
           scrolls: document.documentElement.scrollHeight > innerHeight,
           text: parseFloat(getComputedStyle(inner).fontSize),
           figure: Math.max(
@@ -319,6 +324,8 @@ for (const [width, height] of [
         }
       })
       expect(found.cut, `scene ${scene}`).toEqual([])
+      // The buttons are there, as one of them was just used.
+      expect(found.numberEnds, `scene ${scene}`).toBeLessThanOrEqual((await buttons.boundingBox())?.y ?? 0)
       expect(found.scrolls, `scene ${scene}`).toBe(false)
       expect(found.text).toBeGreaterThanOrEqual(28)
       if (Number.isFinite(found.figure)) expect(found.figure).toBeGreaterThanOrEqual(64)
@@ -405,4 +412,12 @@ test('a blocked window is told with a way out, and at 390 px nothing sticks out'
   await expect(page.getByText('Let them raise hands')).toBeVisible()
   expect(await sticksOut(page)).toBe(false)
   expect(await faults(page)).toEqual([])
+
+  // Another scene in the address is gone to; one beyond the last is the last.
+  await page.keyboard.press('PageUp')
+  await page.goto('./#view=lecture&scene=5')
+  await expect(title(page)).toContainText('Now the black comes last')
+  await page.goto('./#view=lecture&scene=300')
+  await expect(title(page)).toContainText('The weakest film splits')
+  await expect(page).toHaveURL(/scene=9$/)
 })

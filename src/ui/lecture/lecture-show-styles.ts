@@ -55,7 +55,7 @@ export const lectureShowStyles = css`
     position: absolute;
     z-index: 1;
     inset: auto 0 0;
-    padding: 8px 16px;
+    padding: 4px 16px;
     border-top: 1px solid var(--edge);
     background: var(--ground);
   }

@@ -92,6 +92,7 @@ export class LectureShow extends LectureElement {
     const { signal } = this.#listening
     document.addEventListener('keydown', this.#key, { signal })
     document.addEventListener('fullscreenchange', () => this.requestUpdate(), { signal })
+    window.addEventListener('hashchange', this.#goToAddress, { signal })
     this.#arrive(null)
     this.#wake()
   }
@@ -278,6 +279,14 @@ export class LectureShow extends LectureElement {
   /** So that a page loaded again goes on where it was. */
   #rememberPlace(): void {
     history.replaceState(null, '', `#view=lecture&scene=${this._show.at + 1}`)
+  }
+
+  /** The page, which hears of the address first, has read it. */
+  readonly #goToAddress = (): void => {
+    const { view, scene } = this.session.look
+    if (view !== 'lecture' || scene === null) return
+    this.#take({ kind: 'go to', at: scene })
+    this.#rememberPlace()
   }
 
   #openSpeaker(): void {

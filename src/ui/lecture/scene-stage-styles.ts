@@ -113,6 +113,15 @@ export const sceneStageStyles = css`
   .number span {
     max-width: 26em;
   }
+  @container (width < 30em) {
+    .number {
+      flex-wrap: wrap;
+    }
+    .number span {
+      flex: 0 1 auto;
+      min-width: min(100%, 10em);
+    }
+  }
   [data-sides='2'] .number {
     min-height: 3.6em;
   }

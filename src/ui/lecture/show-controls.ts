@@ -33,6 +33,7 @@ export class ShowControls extends LectureElement {
     notes: { type: Boolean },
     bench: { attribute: false },
     _inWords: { state: true },
+    unfolded: { type: Boolean, reflect: true },
   }
   static override styles = [
     sharedStyles,
@@ -70,6 +71,25 @@ export class ShowControls extends LectureElement {
       .end {
         margin-inline-start: auto;
       }
+      #rest {
+        display: contents;
+      }
+      :host(:not([crowded])) .more {
+        display: none;
+      }
+      :host([crowded]) #rest {
+        display: none;
+      }
+      :host([crowded][unfolded]) #rest {
+        display: flex;
+        flex: 1 0 100%;
+        flex-wrap: wrap;
+        gap: 6px;
+        order: 1;
+      }
+      :host([crowded]) select {
+        max-width: 7.5rem;
+      }
       @media (width < 45em), (height < 31.25em) {
         .row,
         .spots {
@@ -80,7 +100,8 @@ export class ShowControls extends LectureElement {
           padding: 4px;
         }
         .row > *,
-        .spots > * {
+        .spots > *,
+        #rest > * {
           flex: none;
         }
         .end {
@@ -109,15 +130,34 @@ export class ShowControls extends LectureElement {
   /** the first bench of the scene */
   declare bench: Session
   declare protected _inWords: boolean
+  /** whether a second row is asked for, where one is all there is room for beside the scene's number */
+  declare unfolded: boolean
+
+  #observer: ResizeObserver | undefined
 
   constructor() {
     super()
     this._inWords = false
+    this.unfolded = false
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#observer = new ResizeObserver(() => this.#measure())
+    this.#observer.observe(this)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#observer?.disconnect()
+  }
+
+  override updated(): void {
+    this.#measure()
   }
 
   override render() {
     const { show, bench } = this
-    const isDark = dressWanted().endsWith('dark')
     return html`<div class="row" role="group" aria-label=${say('lecture.controls')}>
         ${this.#button('lecture.back', { kind: 'back' })}
         <button type="button" class="next" @click=${(event: Event) => this.#fire(event, { kind: 'next' })}>
@@ -146,25 +186,10 @@ export class ShowControls extends LectureElement {
         </div>
         ${this.#button('lecture.black', { kind: 'blank', colour: 'black' })}
         ${this.#button('lecture.white', { kind: 'blank', colour: 'white' })}
-        <button type="button" aria-haspopup="dialog" @click=${this.#showWords}>${say('lecture.words')}</button>
-        <button
-          type="button"
-          aria-pressed=${this.notes}
-          @click=${(event: Event) => this.#fire(event, { kind: 'notes' })}
-        >
-          ${say('lecture.notes')}
+        <button type="button" class="more" aria-expanded=${this.unfolded} aria-controls="rest" @click=${this.#unfold}>
+          ${say('lecture.more')}
         </button>
-        ${this.#button('lecture.speaker', { kind: 'speaker' })}
-        <button type="button" @click=${() => comfort().choose({ theme: isDark ? 'light' : 'dark' })}>
-          ${say(isDark ? 'lecture.light' : 'lecture.dark')}
-        </button>
-        <button
-          type="button"
-          aria-pressed=${document.fullscreenElement !== null}
-          @click=${(event: Event) => this.#fire(event, { kind: 'full screen' })}
-        >
-          ${say('lecture.fullScreen')}
-        </button>
+        <div id="rest">${this.#rest()}</div>
         <button type="button" class="end" @click=${(event: Event) => this.#fire(event, { kind: 'leave' })}>
           ${say('lecture.leave')}
         </button>
@@ -172,6 +197,26 @@ export class ShowControls extends LectureElement {
       <tack-panel-dialog .heading=${say('lecture.words')} @closed=${() => (this._inWords = false)}>
         ${this._inWords ? this.#words() : ''}
       </tack-panel-dialog>`
+  }
+
+  /** What a lecture is seldom led by: where there is room for one row alone, it waits to be asked for. */
+  #rest() {
+    const isDark = dressWanted().endsWith('dark')
+    return html`<button type="button" aria-haspopup="dialog" @click=${this.#showWords}>${say('lecture.words')}</button>
+      <button type="button" aria-pressed=${this.notes} @click=${(event: Event) => this.#fire(event, { kind: 'notes' })}>
+        ${say('lecture.notes')}
+      </button>
+      ${this.#button('lecture.speaker', { kind: 'speaker' })}
+      <button type="button" @click=${() => comfort().choose({ theme: isDark ? 'light' : 'dark' })}>
+        ${say(isDark ? 'lecture.light' : 'lecture.dark')}
+      </button>
+      <button
+        type="button"
+        aria-pressed=${document.fullscreenElement !== null}
+        @click=${(event: Event) => this.#fire(event, { kind: 'full screen' })}
+      >
+        ${say('lecture.fullScreen')}
+      </button>`
   }
 
   #button(label: 'lecture.back' | 'lecture.black' | 'lecture.white' | 'lecture.speaker', control: Control) {
@@ -209,6 +254,19 @@ export class ShowControls extends LectureElement {
     this._inWords = true
     await this.updateComplete
     this.renderRoot.querySelector<PanelDialog>('tack-panel-dialog')?.show()
+  }
+
+  #unfold({ currentTarget, detail }: MouseEvent): void {
+    if (detail > 0) (currentTarget as HTMLElement).blur()
+    this.unfolded = !this.unfolded
+  }
+
+  /** A second row would lie on the scene's number: whether all has room in one. */
+  #measure(): void {
+    this.toggleAttribute('crowded', false)
+    const row = this.renderRoot.querySelector('.row')
+    const [first, last] = ['button', '.end'].map((each) => row?.querySelector<HTMLElement>(each)?.offsetTop)
+    this.toggleAttribute('crowded', first !== last)
   }
 
   #goTo(event: Event): void {

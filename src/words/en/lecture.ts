@@ -124,6 +124,7 @@ export const lecture = {
   'lecture.spotOn': 'Unit {unit}, {name}, in the light',
   'lecture.carry.earlier': 'Try {name} one unit earlier',
   'lecture.carry.later': 'Try {name} one unit later',
+  'lecture.more': 'More',
   'lecture.words': 'In words',
   'lecture.notes': 'Notes below',
   'lecture.speaker': 'Speaker’s window',

@@ -129,6 +129,7 @@ export const lecture: Translated<typeof english> = {
   'lecture.spotOn': 'Cuerpo {unit}, {name}, bajo la luz',
   'lecture.carry.earlier': 'Probar {name} un cuerpo antes',
   'lecture.carry.later': 'Probar {name} un cuerpo después',
+  'lecture.more': 'Más',
   'lecture.words': 'En palabras',
   'lecture.notes': 'Notas abajo',
   'lecture.speaker': 'Ventana de quien habla',
