@@ -26,9 +26,7 @@ export const benchStyles = css`
   }
   .panel {
     position: relative;
-    padding: 8px 12px;
-    border-radius: var(--corner);
-    background: var(--panel);
+    padding: calc(8px - var(--hairline)) calc(12px - var(--hairline));
   }
   main,
   .settings,

@@ -140,6 +140,13 @@ export const sharedStyles = css`
     margin-inline-end: 8px;
     font-size: 0.9375rem;
   }
+  /* Seen by its ground; where all grounds are alike, by its edge. */
+  .panel {
+    padding: calc(12px - var(--hairline)) calc(16px - var(--hairline));
+    border: var(--hairline) solid var(--panel-edge);
+    border-radius: var(--corner);
+    background: var(--panel);
+  }
   .unit,
   .note {
     color: var(--soft);

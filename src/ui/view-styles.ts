@@ -11,11 +11,6 @@ export const viewStyles = css`
     gap: 8px;
     align-content: start;
   }
-  .panel {
-    padding: 12px 16px;
-    border-radius: var(--corner);
-    background: var(--panel);
-  }
   .head {
     display: flex;
     flex-wrap: wrap;

@@ -67,6 +67,25 @@ async function choiceUnseen(page: Page): Promise<string[]> {
   })
 }
 
+/** Panels whose edge is not to be seen, where their ground is that of the page. */
+async function edgeless(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const found: string[] = []
+    const look = (root: Element | ShadowRoot) => {
+      for (const element of root.children) {
+        if (element.shadowRoot) look(element.shadowRoot)
+        look(element)
+        if (!element.matches('.panel') || !element.checkVisibility()) continue
+        const { borderTopWidth, borderTopColor } = getComputedStyle(element)
+        const clear = /^rgba\(.*, 0\)$/.test(borderTopColor)
+        if (parseFloat(borderTopWidth) < 1 || clear) found.push(`${element.localName}: ${borderTopColor}`)
+      }
+    }
+    look(document.body)
+    return found
+  })
+}
+
 test('axe finds nothing wrong at any place in high contrast, nothing is too near to its ground in colour in any dress', async ({
   page,
 }) => {
@@ -79,6 +98,7 @@ test('axe finds nothing wrong at any place in high contrast, nothing is too near
     expect(await faults(page), name).toEqual([])
     expect(await tooSmall(page), name).toEqual([])
     expect(await tooFaint(page), `${name}, high contrast`).toEqual([])
+    expect(await edgeless(page), `${name}, high contrast`).toEqual([])
     await wear(page, 'dark')
     expect(await faults(page, ['color-contrast']), name).toEqual([])
     expect(await tooFaint(page), `${name}, dark`).toEqual([])
@@ -88,6 +108,7 @@ test('axe finds nothing wrong at any place in high contrast, nothing is too near
     await expect(page.locator('html')).toHaveAttribute('data-dress', 'contrast dark')
     expect(await tooFaint(page), `${name}, forced colours`).toEqual([])
     expect(await choiceUnseen(page), `${name}, forced colours`).toEqual([])
+    expect(await edgeless(page), `${name}, forced colours`).toEqual([])
     await page.emulateMedia({ forcedColors: 'none' })
   })
   await unfoldHead(page)

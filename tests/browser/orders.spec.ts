@@ -46,6 +46,20 @@ test('all orders are ranked as the same core ranks them here', async ({ page }) 
     await expect(row(page, rank)).toContainText(names(order))
     await expect(row(page, rank)).toContainText(score.toFixed(2))
   }
+  // The rank stands in the middle of its row, and the table beside what is said of it.
+  const boxOf = (place: Locator) => place.evaluate((element) => element.getBoundingClientRect().toJSON() as DOMRect)
+  const whole = await boxOf(row(page, 1))
+  const rank = await row(page, 1)
+    .getByRole('rowheader')
+    .evaluate((cell) => {
+      const text = document.createRange()
+      text.selectNodeContents(cell)
+      return text.getBoundingClientRect().toJSON() as DOMRect
+    })
+  expect(Math.abs(rank.top + rank.bottom - whole.top - whole.bottom)).toBeLessThan(6)
+  const harm = await boxOf(page.locator('tack-position-picture'))
+  expect(whole.left).toBeGreaterThan(harm.right)
+  expect(whole.top).toBeLessThan(harm.top)
   await page.getByRole('button', { name: 'Last' }).click()
   const worst = ranked[23]
   await expect(page.locator('tack-order-table tbody tr').last()).toContainText(names(worst.order))

@@ -17,9 +17,6 @@ export const boardStyles = css`
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     gap: 8px;
-    padding: 12px 16px;
-    border-radius: var(--corner);
-    background: var(--panel);
   }
   .row {
     display: flex;
@@ -48,6 +45,7 @@ export const boardStyles = css`
   @media print {
     .panel {
       padding: 0;
+      border: 0;
       background: none;
     }
     .scroll {

@@ -41,6 +41,7 @@ export class GlossaryView extends SessionElement {
       }
       dl > div {
         padding: 8px 12px;
+        border: var(--hairline) solid var(--panel-edge);
         border-radius: var(--corner);
         background: var(--panel);
       }

@@ -52,6 +52,7 @@ export class CourseList extends LitElement {
         gap: 6px;
         align-content: start;
         padding: 10px 14px;
+        border: var(--hairline) solid var(--panel-edge);
         border-radius: var(--corner);
         background: var(--panel);
       }

@@ -55,9 +55,6 @@ export class LessonAuthor extends SessionElement {
         grid-template-columns: minmax(0, 1fr);
         gap: 8px;
         align-content: start;
-        padding: 10px 14px;
-        border-radius: var(--corner);
-        background: var(--panel);
       }
       textarea {
         width: 100%;

@@ -40,6 +40,7 @@ export class LessonResults extends LitElement {
         gap: 12px;
         max-width: 47.5rem;
         padding: 16px 20px;
+        border: var(--hairline) solid var(--panel-edge);
         border-radius: var(--corner);
         background: var(--panel);
       }

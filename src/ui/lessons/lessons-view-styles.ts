@@ -33,6 +33,7 @@ export const lessonsViewStyles = css`
     gap: 8px;
     align-content: start;
     padding: 10px 16px 0;
+    border: var(--hairline) solid var(--panel-edge);
     border-radius: var(--corner);
     background: var(--panel);
     /* What has the focus is not covered by the foot of the step. */

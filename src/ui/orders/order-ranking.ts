@@ -30,7 +30,7 @@ export class OrderRanking extends RankingElement {
     sharedStyles,
     ordersStyles,
     css`
-      :host {
+      .parts {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
         gap: 8px;
@@ -45,10 +45,19 @@ export class OrderRanking extends RankingElement {
         margin: 0;
       }
       @media (min-width: 62.5em) {
-        :host {
+        .parts:not(.listed) {
           grid-template-columns: minmax(0, 2fr) minmax(0, 3fr);
         }
-        .wide {
+      }
+      /* The table is as long as what is said of it and the picture together. */
+      @media (min-width: 85em) {
+        .listed {
+          grid-template: auto minmax(0, 1fr) auto / 23rem minmax(0, 1fr);
+        }
+        .list {
+          grid-area: 1 / 2 / span 2;
+        }
+        .pair {
           grid-column: 1 / -1;
         }
       }
@@ -72,7 +81,8 @@ export class OrderRanking extends RankingElement {
     const { session, ranking } = this
     const { task, list } = ranking.state
     const all = factorial(session.setUp.inks.length)
-    return html`
+    const listed = task && list && list.count > 0 ? { task, list } : null
+    return html`<div class=${listed ? 'parts listed' : 'parts'}>
       <div class="panel">
         <h3>${say('orders.ranking')}</h3>
         <p>${linkedText(say('orders.rankingIntro'))}</p>
@@ -85,32 +95,32 @@ export class OrderRanking extends RankingElement {
         ${this.#picture()}
       </div>
       ${
-        task && list && list.count > 0
-          ? html`<div class="panel wide">
+        listed
+          ? html`<div class="panel list">
                 <tack-order-table
                   .session=${session}
-                  .inks=${task.setUp.inks}
-                  .list=${list}
-                  .weighed=${this.#weigh(list)}
+                  .inks=${listed.task.setUp.inks}
+                  .list=${listed.list}
+                  .weighed=${this.#weigh(listed.list)}
                   .pair=${this._pair}
                   .loadable=${ranking.holdsFor(session.setUp)}
-                  @order=${(event: OrderEvent) => this.#act(event, list)}
+                  @order=${(event: OrderEvent) => this.#act(event, listed.list)}
                 ></tack-order-table>
                 <div class="row">
-                  <button type="button" @click=${() => this.#save(list)}>${say('orders.csv')}</button>
+                  <button type="button" @click=${() => this.#save(listed.list)}>${say('orders.csv')}</button>
                 </div>
                 <p role="status">${this._said}</p>
               </div>
               <tack-order-pair
-                class="panel wide"
+                class="panel pair"
                 .session=${session}
-                .setUp=${task.setUp}
-                .orders=${this.#pairOf(list)}
+                .setUp=${listed.task.setUp}
+                .orders=${this.#pairOf(listed.list)}
                 @closed=${() => (this._pair = [])}
               ></tack-order-pair>`
           : nothing
       }
-    `
+    </div>`
   }
 
   override updated(changed: PropertyValues): void {

@@ -40,7 +40,7 @@ export class OrderTable extends SessionElement {
       h3 {
         margin-top: 0;
       }
-      td {
+      tbody :is(th, td) {
         vertical-align: middle;
       }
       td .note {

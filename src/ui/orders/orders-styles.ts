@@ -10,11 +10,6 @@ const own = css`
     align-content: start;
     padding: 8px;
   }
-  .panel {
-    padding: 12px 16px;
-    border-radius: var(--corner);
-    background: var(--panel);
-  }
   h2 {
     font-size: 1.0625rem;
   }
