@@ -12,12 +12,12 @@ export function unitsKept(text: string): string {
 
 /** What at the end of a text belongs to the word that follows: a bracket, an opening quotation mark. */
 export function opening(text: string): string {
-  return /[([“‘«¿¡]*$/u.exec(text)?.[0] ?? ''
+  return /[(["“‘«¿¡]*$/u.exec(text)?.[0] ?? ''
 }
 
 /** What at the start of a text belongs to the word before it. */
 export function closing(text: string): string {
-  return /^[,.;:!?…)\]”’»]*/u.exec(text)?.[0] ?? ''
+  return /^[,.;:!?…)\]"”’»]*/u.exec(text)?.[0] ?? ''
 }
 
 /** A text between two words of the glossary, or before the first or after the last, without the marks they take. */

@@ -30,6 +30,10 @@ test('a word takes the marks that stand close to it, and the text between two wo
   expect(closing('), and')).toBe('),')
   expect(closing(' and')).toBe('')
   expect(opening('it (“')).toBe('(“')
+  // The lessons' own marks, which are the same on both sides of a word.
+  expect(opening('press "')).toBe('"')
+  expect(closing('", then')).toBe('",')
+  expect(withoutMarks('" and "', true, true)).toBe(' and ')
   expect(withoutMarks(', as (', true, true)).toBe(' as ')
   expect(withoutMarks(', as (', false, false)).toBe(', as (')
   expect(withoutMarks('(', true, true)).toBe('')
