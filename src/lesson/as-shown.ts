@@ -10,9 +10,10 @@ const decimals: Partial<Record<ReadingName, number>> = {
   'mass trap': 0,
   coverage: 0,
   contamination: 1,
+  pull: 1,
   'apparent trap': 1,
 }
-const shares: readonly ReadingName[] = ['lifted', 'picked']
+const shares: readonly ReadingName[] = ['lifted', 'picked', 'gave way', 'torn']
 const usualDecimals = 2
 
 /** `value` in the reading's own unit. */

@@ -15,6 +15,8 @@ function readingsAlike({ setUp: { inks }, patch }: Bench, asked: ReadingRef): Re
   const alike = (what: ReadingName): ReadingRef[] => {
     if (what === 'film') return names.flatMap((of) => patches.map((inks): ReadingRef => ({ what, of, in: inks })))
     if (what === 'picked') return patches.map((inks): ReadingRef => ({ what, in: inks }))
+    if (asked.by !== undefined && asked.in !== undefined)
+      return names.flatMap((by) => names.map((of): ReadingRef => ({ ...asked, what, by, ...(asked.of && { of }) })))
     if (what === 'density') return patches.map((inks): ReadingRef => ({ ...asked, what, in: inks }))
     const { needs }: { needs: readonly string[] } = readings[what]
     if (needs.length === 0) return [{ what }]

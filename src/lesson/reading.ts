@@ -8,6 +8,8 @@ import { densityFilters } from '../colour/density.ts'
 import { trapAt } from '../measure/patch-trap.ts'
 import { isRefused } from '../measure/said.ts'
 import { readPatch } from '../measure/strip.ts'
+import type { NipAccount } from '../press/account.ts'
+import { nipAccount } from '../press/account.ts'
 import type { ProblemSaid } from '../press/problem.ts'
 import { said } from '../press/problem.ts'
 import { patchOf } from '../press/patches.ts'
@@ -101,6 +103,61 @@ export const readings = {
     measured: true,
     read: ({ setUp }, { of }) => 100 * readingsOf(setUp).contamination[of],
   },
+  /** tack units at which a film gives way in a nip, as its bar shows them */
+  pull: {
+    unit: 'tack units',
+    needs: ['of', 'by', 'in'],
+    mayHave: [],
+    measured: true,
+    read: (bench, units) => filmAt(bench, units)?.pull ?? noFilm,
+  },
+  /** of all spots: those in which a film gave way in a nip, as "What happened" counts them */
+  'gave way': {
+    unit: '%',
+    needs: ['of', 'by', 'in'],
+    mayHave: [],
+    measured: true,
+    read: (bench, units) => {
+      const film = filmAt(bench, units)
+      return film === undefined || film.pull === null
+        ? noFilm
+        : 100 * nipOf(bench, units.by, units).contact * film.broke
+    },
+  },
+  /** the same of the paper: where it tears in that one nip */
+  torn: {
+    unit: '%',
+    needs: ['by', 'in'],
+    mayHave: [],
+    measured: true,
+    read: (bench, units) => {
+      const { contact, torn } = nipOf(bench, units.by, units)
+      return 100 * contact * torn
+    },
+  },
+  /** the film on a blanket as it meets the sheet */
+  brought: {
+    unit: 'um',
+    needs: ['of', 'in'],
+    mayHave: [],
+    measured: true,
+    read: (bench, units) => nipOf(bench, units.of, units).blanket.thickness,
+  },
+  /** what leaves the sheet with a blanket, and what the blanket leaves on it, all inks together */
+  'taken up': {
+    unit: 'um',
+    needs: ['by', 'in'],
+    mayHave: [],
+    measured: true,
+    read: (bench, units) => total(nipOf(bench, units.by, units).lifted),
+  },
+  'given back': {
+    unit: 'um',
+    needs: ['by', 'in'],
+    mayHave: [],
+    measured: true,
+    read: (bench, units) => total(nipOf(bench, units.by, units).laid),
+  },
   /** minus paper, status T */
   density: {
     unit: 'density',
@@ -148,6 +205,23 @@ function notAfter(problem: 'checker.noTrap' | 'checker.noLifting', later: string
   const values = { later, earlier }
   return { problem: said(problem, values), message: 'lesson.notAfter', values }
 }
+
+/** What happened at the nip of a unit, in the patch that is read. */
+function nipOf({ setUp }: Bench, unit: number, units: Units): NipAccount {
+  return nipAccount(stripFor(setUp).run, unit, patchOf(units.in ?? []))
+}
+
+/** The film that one unit laid or brings, at the nip of another; undefined where it is not there yet. */
+function filmAt(bench: Bench, units: Units): NipAccount['blanket'] | undefined {
+  const { films, blanket } = nipOf(bench, units.by, units)
+  return units.of === units.by ? blanket : films.at(units.of)
+}
+
+function total(amounts: readonly number[]): number {
+  return amounts.reduce((sum, um) => sum + um, 0)
+}
+
+const noFilm: Unread = { problem: said('checker.noFilm'), message: 'lesson.noFilm', values: {} }
 
 function control(unit: string, needs: readonly (keyof Where)[], read: ReadingKind['read']): ReadingKind {
   return { unit, needs, mayHave: [], measured: false, read }

@@ -45,6 +45,19 @@ test('a number near no film is not taken for one, however wide the trap may be m
   expect(otherReading(bench, trap, shown(film, 2) + 0.05, 1)).toBeUndefined()
 })
 
+test('the pull of the other film in a nip, entered in place of the one asked for, is known as that', () => {
+  const asked: ReadingRef = { what: 'pull', of: 'cyan', by: 'yellow', in: ['cyan', 'yellow'] }
+  const other: ReadingRef = { ...asked, of: 'yellow' }
+  expect(otherReading(bench, asked, shown(other, 1), 0.05)).toEqual(other)
+  expect(otherReading(bench, asked, shown(asked, 1), 0.05)).toBeUndefined()
+})
+
+test('what another blanket gives back, entered in place of the one asked for, is known as that', () => {
+  const asked: ReadingRef = { what: 'given back', by: 'yellow', in: ['cyan'] }
+  const other: ReadingRef = { ...asked, by: 'cyan' }
+  expect(otherReading(bench, asked, shown(other, 2), 0.01)).toEqual(other)
+})
+
 test('a mass trap entered as a share of one is told to be that, and is not right', () => {
   expect(handIn(trap, 1, shown(trap, 0) / 100)).toMatchObject({ met: false, asShare: true })
   expect(handIn(trap, 1, shown(trap, 0))).toMatchObject({ met: true })

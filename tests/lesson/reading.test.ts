@@ -4,6 +4,7 @@ import { benchOf } from '../../src/lesson/bench.ts'
 import type { ReadingRef } from '../../src/lesson/reading.ts'
 import { inEnglish } from '../../src/press/problem.ts'
 import { nameOfReading, read, readingNames, readings } from '../../src/lesson/reading.ts'
+import { nipAccount } from '../../src/press/account.ts'
 import { checkSetUp } from '../../src/press/check-setup.ts'
 import { readSheet } from '../../src/press/readings.ts'
 import { isRefused } from '../../src/measure/said.ts'
@@ -24,7 +25,12 @@ if ('problems' in checked) throw new Error('the set-up of this test is refused')
 const bench = benchOf(checked.setUp)
 const sheet = readSheet(runPress(checked.setUp))
 
-const strip = stripOf(runPress(checked.setUp))
+const run = runPress(checked.setUp)
+// The magenta unit, in the patch of cyan and magenta (0b110) and in that of cyan alone (0b010).
+const printing = nipAccount(run, 2, 0b110)
+const idle = nipAccount(run, 2, 0b010)
+
+const strip = stripOf(run)
 
 /** Density of a patch through green, minus paper; process inks all have a colour. */
 function throughGreen(patch: number): number {
@@ -32,6 +38,8 @@ function throughGreen(patch: number): number {
   if (isRefused(colour)) throw new Error('an ink without colour')
   return colour.densitiesMinusPaper.T.green
 }
+
+const sum = (amounts: readonly number[]) => amounts.reduce((total, um) => total + um, 0)
 
 const cyanAlone = throughGreen(0b010)
 const magentaAlone = throughGreen(0b100)
@@ -49,6 +57,17 @@ const expected: [ReadingRef, number | undefined, string][] = [
   [{ what: 'picked' }, sheet.worstTorn, '%'],
   [{ what: 'picked', in: ['black', 'cyan'] }, sheet.torn[0b011], '%'],
   [{ what: 'contamination', of: 'magenta' }, sheet.contamination[2], '%'],
+  [{ what: 'pull', of: 'cyan', by: 'magenta', in: ['cyan', 'magenta'] }, printing.films[1].pull ?? NaN, 'tack units'],
+  [{ what: 'pull', of: 'magenta', by: 'magenta', in: ['cyan', 'magenta'] }, printing.blanket.pull ?? NaN, 'tack units'],
+  [
+    { what: 'gave way', of: 'cyan', by: 'magenta', in: ['cyan', 'magenta'] },
+    printing.contact * printing.films[1].broke,
+    '%',
+  ],
+  [{ what: 'torn', by: 'magenta', in: ['cyan', 'magenta'] }, printing.contact * printing.torn, '%'],
+  [{ what: 'brought', of: 'magenta', in: ['cyan', 'magenta'] }, printing.blanket.thickness, 'um'],
+  [{ what: 'taken up', by: 'magenta', in: ['cyan'] }, sum(idle.lifted), 'um'],
+  [{ what: 'given back', by: 'magenta', in: ['cyan'] }, sum(idle.laid), 'um'],
   [{ what: 'density', in: ['cyan', 'magenta'], through: 'green' }, both, 'density'],
   [{ what: 'apparent trap', of: 'magenta', on: 'cyan' }, (both - cyanAlone) / magentaAlone, '%'],
   [{ what: 'tack', of: 'cyan' }, 12, 'tack units'],
@@ -74,6 +93,8 @@ test('every kind of reading is tried above', () => {
 test.each<[ReadingRef, RegExp]>([
   [{ what: 'mass trap', of: 'cyan', on: 'magenta' }, /cyan does not print after magenta, so no trap can be read/],
   [{ what: 'lifted', of: 'magenta', by: 'cyan' }, /cyan does not print after magenta, so it lifts none of it/],
+  [{ what: 'pull', of: 'magenta', by: 'cyan', in: ['cyan', 'magenta'] }, /no film of that ink can give way/],
+  [{ what: 'gave way', of: 'black', by: 'cyan', in: ['cyan'] }, /no film of that ink can give way/],
   [{ what: 'contamination', of: 'gold' }, /no ink is called gold/],
   [{ what: 'film', of: 'cyan', in: ['cyan', 'gold'] }, /no ink is called gold/],
 ])('%j cannot be read, and says why', (reading, message) => {

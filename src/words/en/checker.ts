@@ -235,6 +235,7 @@ export const checker = {
   'checker.noTrap': '{later} does not print after {earlier}, so no trap can be read',
   'checker.noLifting': '{later} does not print after {earlier}, so it lifts none of it',
   'checker.noColour': 'an ink of this patch has no colour, so no density can be read',
+  'checker.noFilm': 'no film of that ink can give way in that nip and patch',
   'checker.noApparentTrap': 'densities tell no trap of {later} on {earlier}',
   'checker.reading':
     '{word}{of, select, none {} other { of {of}}}{on, select, none {} other { on {on}}}{by, select, none {} other { by {by}}}{inks, select, none {} other { in the patch of {inks}}}{through, select, none {} other { through the {through} filter}}',

@@ -75,6 +75,15 @@ export const glossary = {
     see: 'In the section, the blanket comes down from above with its ink.',
     related: ['plate', 'impression-cylinder', 'nip'],
   },
+  'idle-blanket': {
+    term: 'idle blanket',
+    forms: ['idle blankets', 'idle unit', 'idle units'],
+    also: ['prints nothing', 'only touches', 'give back', 'gives back'],
+    sentence:
+      'The blanket of a unit that prints nothing in a place: it still touches the wet ink there, takes some of it and gives some back.',
+    see: 'Choose a patch of two inks and look at a later unit: what happened tells what its blanket takes up and gives back.',
+    related: ['blanket', 'back-trap-mottle', 'mass-trap'],
+  },
   'offset-printing': {
     term: 'offset printing',
     forms: ['offset', 'offset press', 'offset presses'],

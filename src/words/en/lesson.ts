@@ -9,6 +9,7 @@ export const lesson = {
   'lesson.notAfter': 'For {reading}, {later} has to print after {earlier}. On the bench it prints before.',
   'lesson.notOnPress': 'For {reading}, {missing} has to be on the press. It is not.',
   'lesson.noColour': 'The bench cannot give {reading}: it does not know the colour of an ink of this patch.',
+  'lesson.noFilm': 'The bench cannot give {reading}: no film of that ink can give way there.',
   'lesson.noApparentTrap': 'The bench cannot give {reading}: the densities of these patches tell none.',
   'lesson.order': 'The inks print in the order {now}. They have to print in the order {aim}.',
   'lesson.patch':
@@ -33,6 +34,13 @@ export const lesson = {
   'lesson.reading.lifted': 'the part of the {of} that the {by} lifts',
   'lesson.reading.picked': 'the picked part of the paper{patch, select, none {} other { in the patch of {patch}}}',
   'lesson.reading.contamination': 'the contamination of the unit of {of}',
+  'lesson.reading.pull': 'the pull of the film of {of} at the unit of {by}, in the patch of {patch}',
+  'lesson.reading.gaveWay':
+    'the share of spots in which the {of} gave way at the unit of {by}, in the patch of {patch}',
+  'lesson.reading.torn': 'the share of spots in which the paper tore at the unit of {by}, in the patch of {patch}',
+  'lesson.reading.brought': 'the film of {of} on its blanket, in the patch of {patch}',
+  'lesson.reading.takenUp': 'what the blanket of {by} takes up, in the patch of {patch}',
+  'lesson.reading.givenBack': 'what the blanket of {by} gives back, in the patch of {patch}',
   'lesson.reading.density': 'the density of the patch of {patch} through the {through} filter',
   'lesson.reading.apparentTrap': 'the apparent trap of {of} on {on}',
   'lesson.reading.tack': 'the tack of {of}',

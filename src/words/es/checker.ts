@@ -233,6 +233,7 @@ export const checker: Translated<typeof english> = {
   'checker.noTrap': '{later} no se imprime después de {earlier}, así que no se puede leer ningún atrapado',
   'checker.noLifting': '{later} no se imprime después de {earlier}, así que no levanta nada de ella',
   'checker.noColour': 'una tinta de este parche no tiene color, así que no se puede leer ninguna densidad',
+  'checker.noFilm': 'en esa línea de contacto y ese parche no puede ceder ninguna película de esa tinta',
   'checker.noApparentTrap': 'las densidades no dicen ningún atrapado de {later} sobre {earlier}',
   'checker.reading':
     '{word}{of, select, none {} other { de {of}}}{on, select, none {} other { sobre {on}}}{by, select, none {} other { por {by}}}{inks, select, none {} other { en el parche de {inks}}}{through, select, none {} other { con el filtro {through}}}',

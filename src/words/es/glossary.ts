@@ -80,6 +80,15 @@ export const glossary = {
     see: 'En la sección, la mantilla baja desde arriba con su tinta.',
     related: ['plate', 'impression-cylinder', 'nip'],
   },
+  'idle-blanket': {
+    term: 'mantilla pasiva',
+    forms: ['mantillas pasivas', 'cuerpo pasivo', 'cuerpos pasivos'],
+    also: ['no imprime', 'solo toca', 'devuelve'],
+    sentence:
+      'La mantilla de un cuerpo que no imprime nada en un sitio: aun así toca allí la tinta húmeda, toma un poco y devuelve otro poco.',
+    see: 'Elige un parche de dos tintas y mira un cuerpo posterior: se dice cuánto toma su mantilla y cuánto devuelve.',
+    related: ['blanket', 'back-trap-mottle', 'mass-trap'],
+  },
   'offset-printing': {
     term: 'impresión offset',
     forms: ['offset', 'máquina offset', 'máquinas offset'],
@@ -333,7 +342,8 @@ export const glossary = {
     term: 'película más débil',
     forms: ['películas más débiles', 'capa más débil', 'plano más débil', 'se rompe primero', 'se rompen primero'],
     also: ['cede', 'se rompe'],
-    sentence: 'La película de un montón que cede antes que las demás, de modo que el montón se separa por ella.',
+    sentence:
+      'De varias películas unas sobre otras, la que cede antes que las demás, de modo que todo se separa por ella.',
     see: 'La barra más corta bajo «Por qué: cede la menor fuerza» es la película más débil.',
     related: ['pull', 'film-splitting', 'lifting'],
   },
@@ -708,7 +718,7 @@ export const glossary = {
     term: 'cuentahílos',
     forms: ['lupa', 'lupas'],
     also: ['aumento', 'lente'],
-    sentence: 'Un cristal de aumento pequeño y fuerte para mirar impresos.',
+    sentence: 'Una lente de aumento pequeña y potente para mirar impresos.',
     see: 'La vista redonda muestra un milímetro de la cara del pliego.',
     related: ['mottle', 'press-sheet'],
   },

@@ -13,6 +13,7 @@ export const lesson: Translated<typeof english> = {
     'Para leer {reading}, {later} tiene que imprimirse después de {earlier}. En el banco se imprime antes.',
   'lesson.notOnPress': 'Para leer {reading}, {missing} tiene que estar en la máquina. No está.',
   'lesson.noColour': 'El banco no puede dar {reading}: no conoce el color de una tinta de este parche.',
+  'lesson.noFilm': 'El banco no puede dar {reading}: ahí no puede ceder ninguna película de esa tinta.',
   'lesson.noApparentTrap': 'El banco no puede dar {reading}: las densidades de estos parches no lo dicen.',
   'lesson.order': 'Las tintas se imprimen en el orden {now}. Tienen que imprimirse en el orden {aim}.',
   'lesson.patch':
@@ -36,6 +37,13 @@ export const lesson: Translated<typeof english> = {
   'lesson.reading.lifted': 'la parte de {of} que levanta {by}',
   'lesson.reading.picked': 'el papel arrancado{patch, select, none {} other { en el parche de {patch}}}',
   'lesson.reading.contamination': 'la contaminación del cuerpo de {of}',
+  'lesson.reading.pull': 'la fuerza de división de la película de {of} en el cuerpo de {by}, en el parche de {patch}',
+  'lesson.reading.gaveWay': 'la parte de los puntos en que cedió {of} en el cuerpo de {by}, en el parche de {patch}',
+  'lesson.reading.torn':
+    'la parte de los puntos en que se rompió el papel en el cuerpo de {by}, en el parche de {patch}',
+  'lesson.reading.brought': 'la película de {of} en su mantilla, en el parche de {patch}',
+  'lesson.reading.takenUp': 'lo que toma la mantilla de {by}, en el parche de {patch}',
+  'lesson.reading.givenBack': 'lo que devuelve la mantilla de {by}, en el parche de {patch}',
   'lesson.reading.density': 'la densidad del parche de {patch} por el filtro {through}',
   'lesson.reading.apparentTrap': 'el atrapado aparente de {of} sobre {on}',
   'lesson.reading.tack': 'el tiro de {of}',
