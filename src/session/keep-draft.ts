@@ -7,6 +7,7 @@ import type { Saved } from './saved.ts'
 import type { Session } from './session.ts'
 import { restore, snapshot } from './snapshot.ts'
 import { trialsOf } from './trials.ts'
+import type { ViewState } from './view-state.ts'
 
 export interface DraftTie {
   /** what was found, for the page to tell and to take up what the session does not hold (settings) */
@@ -16,18 +17,30 @@ export interface DraftTie {
   readonly end: () => void
 }
 
-/**
- * `beside` gives what is kept beside the session. `takeUp` says whether a draft that is found goes on the bench; a link
- * in the address goes before it, and so does what has been done on the bench by the time the draft is found.
- */
+export interface DraftWish {
+  /** whether a draft that is found goes on the bench */
+  readonly takeUp: boolean
+  /** gives what the address asks to look at by the time the draft is found, which goes before what the draft looked at */
+  readonly asked: () => ViewState
+}
+
+interface Beside {
+  /** gives what is kept beside the session */
+  readonly beside: () => Parameters<typeof snapshot>[1]
+}
+
+/** What has been done on the bench by the time the draft is found goes before the draft. */
 export async function keepDraft(
   session: Session,
   draft: Draft,
-  { beside = () => ({}), takeUp = true }: { beside?: () => Parameters<typeof snapshot>[1]; takeUp?: boolean } = {},
+  { beside = () => ({}), takeUp = true, asked = () => ({}) }: Partial<DraftWish & Beside> = {},
 ): Promise<DraftTie> {
   const before = session.own.setUp
   const found = await draft.open()
-  if (found.kind === 'draft' && takeUp && session.own.setUp === before) await restore(session, found.opened.saved)
+  if (found.kind === 'draft' && takeUp && session.own.setUp === before) {
+    const { saved } = found.opened
+    await restore(session, { ...saved, view: { ...saved.view, ...asked() } })
+  }
   let kept = held(session)
   const changed = () => draft.keep(() => writeFile(snapshot(session, beside(), session.own)))
   const look = () => {

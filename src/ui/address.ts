@@ -4,7 +4,7 @@ import { readLink } from '../session/link.ts'
 import type { LinkSaid } from '../session/link-said.ts'
 import type { Session } from '../session/session.ts'
 import { showView } from '../session/snapshot.ts'
-import type { ViewName } from '../session/view-state.ts'
+import type { ViewName, ViewState } from '../session/view-state.ts'
 import { viewNames } from '../session/view-state.ts'
 import { writeSetUp } from '../session/write-setup.ts'
 import { browserStorage } from './browser-storage.ts'
@@ -63,9 +63,27 @@ export function goToAddress(session: Session, hash: string): Followed {
   return { ...followed, task: true }
 }
 
+/** What the address asks to look at; nothing where it is empty or none of ours. */
+export function viewAsked(hash: string): ViewState {
+  const view = viewAlone(hash)
+  if (view) return { view }
+  const asked = readLink(hash)?.view
+  return asked ? { ...asked, view: asked.scene === undefined ? viewNamedIn(asked) : 'lecture' } : {}
+}
+
+/** The one view that the address names and nothing else. */
+function viewAlone(hash: string): ViewName | undefined {
+  return viewNames.find((view) => addressOf(view) === hash)
+}
+
+/** A task is done in a view of its own, and a set-up looked at on the bench. */
+function viewNamedIn({ view, lesson, drill }: ViewState): ViewName {
+  return view ?? (lesson !== undefined ? 'lessons' : drill ? 'drills' : 'bench')
+}
+
 /** Takes in what the address asks for. */
 export function followAddress(session: Session, hash: string): Followed {
-  const alone = viewNames.find((view) => addressOf(view) === hash)
+  const alone = viewAlone(hash)
   if (alone) {
     session.lookWith({ view: alone, scene: null })
     return nothingAsked
@@ -85,7 +103,6 @@ export function followAddress(session: Session, hash: string): Followed {
   }
   if (lesson !== undefined) learningOf(session, browserStorage).open = lesson
   session.lookWith({ hide, drill, scene: null })
-  const named = lesson === undefined ? (drill ? 'drills' : 'bench') : 'lessons'
-  const done = showView(session, { ...view, view: view.view ?? named })
+  const done = showView(session, { ...view, view: viewNamedIn(view) })
   return { problems, task: lesson !== undefined || drill !== null, done }
 }

@@ -7,7 +7,7 @@ import type { Session } from '../session/session.ts'
 import { twoInkSession } from '../session/two-inks.ts'
 import type { ViewName } from '../session/view-state.ts'
 import type { Followed } from './address.ts'
-import { addressOf, followAddress, goToAddress, leavesSetUp } from './address.ts'
+import { addressOf, followAddress, goToAddress, leavesSetUp, viewAsked } from './address.ts'
 import { openInUnits } from '../session/snapshot.ts'
 import { comfort } from './comfort.ts'
 import { keepDressed } from './dress.ts'
@@ -84,6 +84,8 @@ export class Page extends SessionElement {
   /** has what could not be read, until that has been seen */
   declare protected aside: PageDraft | null
 
+  /** the fetching of a view that is under way; another one each time another view is wanted */
+  #opening: { name: ViewName } | null = null
   #undress: (() => void) | undefined
   #unhear: (() => void) | undefined
   #unhearAside: (() => void) | undefined
@@ -121,7 +123,8 @@ export class Page extends SessionElement {
   override willUpdate(): void {
     const { name } = viewNamed(this.session.look.view)
     this.dataset['view'] = name
-    if (this.view?.name !== name && this.failed !== name) void this.#open(name)
+    if (this.view?.name === name) this.#opening = null
+    else if (this.#opening?.name !== name && this.failed !== name) void this.#open(name)
   }
 
   override render() {
@@ -175,16 +178,21 @@ export class Page extends SessionElement {
     </div>`
   }
 
+  /** Once only: a second element would take the place of the first, with all that somebody had begun there. */
   async #open(name: ViewName): Promise<void> {
+    const opening = (this.#opening = { name })
     try {
       const element = await openView(viewNamed(name))
+      if (this.#opening !== opening) return
       element.session = this.session
       this.view = { name, element }
       this.failed = null
     } catch (error) {
       // Code that does not arrive (no network) is told in the page; anything else is a fault of ours.
       if (!didNotArrive(error)) throw error
-      this.failed = name
+      if (this.#opening === opening) this.failed = name
+    } finally {
+      if (this.#opening === opening) this.#opening = null
     }
   }
 
@@ -233,14 +241,9 @@ export class Page extends SessionElement {
 
   /** A set-up that the address gives goes before a draft; a view that it names alone goes before the draft's view. */
   async #takeUpDraft(): Promise<void> {
-    const asked = location.hash
-    const takeUp = leavesSetUp(asked)
-    await beginDraft(this.session, takeUp)
-    if (takeUp) {
-      const followed = followAddress(this.session, location.hash)
-      // What was opened while the draft was sought stays as it is.
-      this.#take(location.hash === asked ? followed : { ...followed, task: false })
-    }
+    const takeUp = leavesSetUp(location.hash)
+    // By the time the draft is found, the person may have gone elsewhere.
+    await beginDraft(this.session, { takeUp, asked: () => viewAsked(location.hash) })
     const { view } = this.session.look
     if (location.hash.length <= 1 && view !== 'bench') history.replaceState(null, '', addressOf(view))
     if (draftOf(this.session).aside) await this.#tellAside()

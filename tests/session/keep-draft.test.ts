@@ -7,6 +7,7 @@ import { benchForScene } from '../../src/session/scene-session.ts'
 import { Session } from '../../src/session/session.ts'
 import { snapshot } from '../../src/session/snapshot.ts'
 import { trialsOf } from '../../src/session/trials.ts'
+import type { ViewName } from '../../src/session/view-state.ts'
 import { FakeBrowser } from './fake-browser.ts'
 
 test('whatever is done on the bench, the desk, the lecture or the trials is there again after a reload', async () => {
@@ -57,6 +58,37 @@ test('while a lesson has the bench, the draft keeps what is the person’s own',
   expect(again.setUp.seed).toBe(7)
   expect(again.setUp.inks.map(({ name }) => name)).toEqual(['black', 'cyan', 'magenta', 'yellow'])
   expect(again.look.leftOut).toEqual([])
+})
+
+test('what the address asks to look at goes before what the draft looked at, and the rest of the draft stays', async () => {
+  const browser = new FakeBrowser()
+  const tab = browser.tab()
+  const session = new Session()
+  await keepDraft(session, tab.draft)
+  session.change({ kind: 'seed', seed: 7 })
+  session.lookWith({ view: 'strip', leftOut: ['cyan'], face: 'marks' })
+  browser.wait(draftDelay)
+  tab.close()
+
+  const again = new Session()
+  let view: ViewName = 'glossary'
+  const opening = keepDraft(again, browser.tab(tab.remembered).draft, { asked: () => ({ view }) })
+  // The person has gone on by the time the draft is found.
+  view = 'orders'
+  await opening
+  expect(again.setUp.seed).toBe(7)
+  expect(again.look).toMatchObject({ view: 'orders', leftOut: ['cyan'], face: 'marks' })
+})
+
+test('where no draft is found, what is looked at meanwhile stays', async () => {
+  const session = new Session()
+  const opening = keepDraft(session, new FakeBrowser().tab().draft, { asked: () => ({ view: 'lessons' }) })
+  session.lend()
+  session.lookWith({ leftOut: ['cyan'] })
+  session.play({ kind: 'look at unit', unit: 1 })
+  await opening
+  expect(session.look.leftOut).toEqual(['cyan'])
+  expect(session.playback.unit).toBe(1)
 })
 
 test('a press that plays writes nothing, and an ended tie neither', async () => {

@@ -310,7 +310,9 @@ export class LessonsView extends SessionElement {
       this.refused = { message: say('lessons.tooLarge', { name: file.name, ...sizes }), problems: [], text: undefined }
       return
     }
-    this.#openText(await file.text(), file.name)
+    const text = await file.text()
+    // Whoever has gone elsewhere meanwhile keeps the bench they are at.
+    if (this.isConnected) this.#openText(text, file.name)
   }
 
   #write(text: string): void {

@@ -1,6 +1,7 @@
 /** The draft of the page and what became of it. The code that keeps it is fetched once the page is up. */
 import type { Draft } from '../../session/draft.ts'
 import type { DraftState } from '../../session/draft-shelf.ts'
+import type { DraftWish } from '../../session/keep-draft.ts'
 import type { Session } from '../../session/session.ts'
 import type * as SetAside from '../../session/set-aside.ts'
 import { isVisit, ownStorage } from '../browser-storage.ts'
@@ -42,8 +43,8 @@ export class PageDraft {
     this.#tell()
   }
 
-  /** `takeUp` says whether a draft that is found goes on the bench. Call once. */
-  async begin(session: Session, takeUp: boolean): Promise<void> {
+  /** Call once. */
+  async begin(session: Session, wish: DraftWish): Promise<void> {
     try {
       const [work, { Draft }, { keepDraft }, { draftPorts }] = await Promise.all([
         import('../../session/set-aside.ts'),
@@ -56,10 +57,10 @@ export class PageDraft {
       this.#work = work
       const draft = new Draft(draftPorts(), (news) => this.#become(news))
       this.#draft = draft
-      const { found } = await keepDraft(session, draft, { takeUp })
+      const { found } = await keepDraft(session, draft, wish)
       if (found.kind === 'unreadable') this.#unreadable = found.reason
       // What was just taken up is in the storage as it stands here; otherwise nothing has been done yet.
-      const asFound = found.kind === 'draft' && takeUp ? 'saved' : 'empty'
+      const asFound = found.kind === 'draft' && wish.takeUp ? 'saved' : 'empty'
       this.#become(draft.state === 'not saved' ? asFound : draft.state)
     } catch (error) {
       if (!didNotArrive(error)) throw error
@@ -105,12 +106,12 @@ export function keepsNoDraft(): boolean {
 }
 
 /** Keeps a draft from now on, where one is kept. */
-export async function beginDraft(session: Session, takeUp: boolean): Promise<void> {
+export async function beginDraft(session: Session, wish: DraftWish): Promise<void> {
   if (keepsNoDraft()) return
   const draft = draftOf(session)
   addEventListener('pagehide', () => draft.flush())
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') draft.flush()
   })
-  await draft.begin(session, takeUp)
+  await draft.begin(session, wish)
 }
