@@ -322,6 +322,13 @@ test('a handout prints steps, figures, blanks, and the answers on a page of thei
   await page.emulateMedia({ media: 'print' })
   await expect(page.getByRole('button', { name: 'Print' })).toBeHidden()
   expect(await sheets.last().evaluate((each) => getComputedStyle(each).breakBefore)).toBe('page')
+  // The boxes to tick stand on the paper, whose edge is the sheet's here, and the gaps take a pen.
+  const roomForBox = await sheets.first().evaluate((sheet) => {
+    const lines = [...sheet.querySelectorAll('.boxes > li')].map((line) => line.getBoundingClientRect().left)
+    return Math.min(...lines) - sheet.getBoundingClientRect().left
+  })
+  expect(roomForBox).toBeGreaterThanOrEqual(20)
+  await expect(sheets.first().locator('.blanks > li').first()).toHaveText(/_{12}/)
 })
 
 test('axe finds nothing wrong in the lessons, in the light and in the dark', async ({ page }) => {

@@ -42,16 +42,27 @@ export class LessonHandout extends LitElement {
         padding-inline-start: 28px;
         list-style: decimal;
       }
+      ol.blanks {
+        gap: 16px;
+      }
       ul.boxes {
-        padding-inline-start: 4px;
+        padding-inline-start: 24px;
         list-style: '☐ ';
       }
       ul.boxes li {
         padding-inline-start: 4px;
       }
+      .steps .boxes {
+        margin-top: 4px;
+        font-size: 0.9375rem;
+      }
       .steps > li,
+      .blanks > li,
       figure {
         break-inside: avoid;
+      }
+      h3 {
+        break-after: avoid;
       }
       figure {
         margin: 0;
@@ -61,6 +72,9 @@ export class LessonHandout extends LitElement {
         border: 1px solid #b9b2a6;
       }
       .small {
+        display: grid;
+        gap: 4px;
+        break-inside: avoid;
         font-size: 0.8125rem;
         line-height: 1.125rem;
       }
@@ -75,6 +89,9 @@ export class LessonHandout extends LitElement {
         }
         article {
           padding: 0;
+        }
+        figure {
+          max-width: 34rem;
         }
       }
     `,
@@ -124,14 +141,18 @@ export class LessonHandout extends LitElement {
           blanks.length > 0
             ? html`<h3>${say('lessons.blanksHead')}</h3>
                 <ol class="blanks">
-                  ${blanks.map((blank) => html`<li>${proseLine(blank)}</li>`)}
+                  ${blanks.map((blank) => html`<li>${proseLine(toWriteOn(blank))}</li>`)}
                 </ol>`
             : nothing
         }
-        <h3>${say('lessons.cautionsHead')}</h3>
-        ${ids.map((id) => html`<p class="small">${say(id)}</p>`)}
-        <h3>${say('lessons.sourcesHead')}</h3>
-        ${sources.map((source) => html`<p class="small">${source}</p>`)}
+        <div class="small">
+          <h3>${say('lessons.cautionsHead')}</h3>
+          ${ids.map((id) => html`<p>${say(id)}</p>`)}
+        </div>
+        <div class="small">
+          <h3>${say('lessons.sourcesHead')}</h3>
+          ${sources.map((source) => html`<p>${source}</p>`)}
+        </div>
       </article>
       ${
         answers.length > 0
@@ -149,6 +170,12 @@ export class LessonHandout extends LitElement {
   override firstUpdated(): void {
     this.renderRoot.querySelector('h2')?.focus()
   }
+}
+
+/** A gap that a pen fills, whatever length its author gave it. */
+function toWriteOn(blank: string): string {
+  const parts = blank.split(/_{2,}/)
+  return parts.join('_'.repeat(parts.length > 2 ? 12 : 20))
 }
 
 customElements.define('tack-lesson-handout', LessonHandout)

@@ -35,9 +35,14 @@ export class LessonResults extends LitElement {
     sharedStyles,
     lessonStyles,
     css`
-      :host {
+      :host,
+      .half {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         gap: 12px;
+        align-content: start;
+      }
+      :host {
         max-width: 47.5rem;
         padding: 16px 20px;
         border: var(--hairline) solid var(--panel-edge);
@@ -67,6 +72,23 @@ export class LessonResults extends LitElement {
       }
       .scroll {
         overflow-x: auto;
+      }
+      table {
+        font-size: 0.9375rem;
+      }
+      :is(th, td):nth-child(n + 4) {
+        text-align: end;
+      }
+      @media screen and (min-width: 68.75em) {
+        :host {
+          grid-template-columns: minmax(0, 42rem) auto;
+          gap: 12px 64px;
+          justify-content: start;
+          max-width: 72rem;
+        }
+        h2 {
+          grid-column: 1 / -1;
+        }
       }
       .named:empty {
         display: none;
@@ -114,66 +136,70 @@ export class LessonResults extends LitElement {
     const cheered = cheer(lesson, progress)
     return html`
       <h2 tabindex="-1">${say('lessons.results', { title: lesson.title })}</h2>
-      <p class="on-paper">
-        ${this._name === '' ? nothing : html`${say('lessons.namedResult', { name: this._name })}<br />`}
-        ${say('lessons.dateResult', { date })}
-      </p>
-      <p>${resultHead(lesson, progress)}</p>
-      ${cheered === undefined ? nothing : html`<p>${cheered}</p>`}
-      <h3>${aimsHead(lesson, progress)}</h3>
-      <ul lang=${lesson.language}>
-        ${lesson.objectives.map((objective) => html`<li>${plainLine(objective)}</li>`)}
-      </ul>
-      ${words.length > 0 ? html`<p>${say('lessons.wordsNow', { words: sayList(words) })}</p>` : nothing}
-      <h3>${say('lessons.inNumbers')}</h3>
-      <dl>
-        ${resultLines(lesson, progress).map(
-          ({ label, count, all }) =>
-            html`<dt>${label}</dt>
-              <dd>
-                <span class="count">${count}</span>
-                ${all === undefined ? nothing : html`<span>${say('lessons.ofAll', { all })}</span>`}
-              </dd>`,
-        )}
-      </dl>
-      ${foretoldWrongly(lesson, progress) ? html`<p class="note on-screen">${say('lessons.misread')}</p>` : nothing}
-      <div class="row on-screen">
-        ${
-          next
-            ? html`<button type="button" class="main" @click=${() => this.#tell('next')}>
-                ${say('lessons.nextLesson', { title: next.title })}
-              </button>`
-            : nothing
-        }
-        <button type="button" @click=${() => window.print()}>${say('lessons.print')}</button>
-        <button type="button" @click=${() => this.#save(date)}>${say('lessons.save')}</button>
-        <button type="button" @click=${() => this.#tell('back')}>${say('lessons.backToLesson')}</button>
-        <button type="button" @click=${() => this.#tell('list')}>${say('lessons.all')}</button>
+      <div class="half">
+        <p class="on-paper">
+          ${this._name === '' ? nothing : html`${say('lessons.namedResult', { name: this._name })}<br />`}
+          ${say('lessons.dateResult', { date })}
+        </p>
+        <p>${resultHead(lesson, progress)}</p>
+        ${cheered === undefined ? nothing : html`<p>${cheered}</p>`}
+        <h3>${aimsHead(lesson, progress)}</h3>
+        <ul lang=${lesson.language}>
+          ${lesson.objectives.map((objective) => html`<li>${plainLine(objective)}</li>`)}
+        </ul>
+        ${words.length > 0 ? html`<p>${say('lessons.wordsNow', { words: sayList(words) })}</p>` : nothing}
+        <h3>${say('lessons.inNumbers')}</h3>
+        <dl>
+          ${resultLines(lesson, progress).map(
+            ({ label, count, all }) =>
+              html`<dt>${label}</dt>
+                <dd>
+                  <span class="count">${count}</span>
+                  ${all === undefined ? nothing : html`<span>${say('lessons.ofAll', { all })}</span>`}
+                </dd>`,
+          )}
+        </dl>
+        ${foretoldWrongly(lesson, progress) ? html`<p class="note on-screen">${say('lessons.misread')}</p>` : nothing}
+        <div class="row on-screen">
+          ${
+            next
+              ? html`<button type="button" class="main" @click=${() => this.#tell('next')}>
+                  ${say('lessons.nextLesson', { title: next.title })}
+                </button>`
+              : nothing
+          }
+          <button type="button" @click=${() => window.print()}>${say('lessons.print')}</button>
+          <button type="button" @click=${() => this.#save(date)}>${say('lessons.save')}</button>
+          <button type="button" @click=${() => this.#tell('back')}>${say('lessons.backToLesson')}</button>
+          <button type="button" @click=${() => this.#tell('list')}>${say('lessons.all')}</button>
+        </div>
+        <tack-hand-in class="on-screen" .session=${this.session} @input=${this.#rename}></tack-hand-in>
       </div>
-      <tack-hand-in class="on-screen" .session=${this.session} @input=${this.#rename}></tack-hand-in>
-      <h3>${say('lessons.stepTable')}</h3>
-      <div class="scroll" tabindex="0" role="region" aria-label=${say('lessons.stepTable')}>
-        <table>
-          <thead>
-            <tr>
-              ${(['stepHead', 'kindHead', 'stateHead', 'triesHead', 'hintsHead'] as const).map(
-                (head) => html`<th scope="col">${say(`lessons.${head}`)}</th>`,
+      <div class="half">
+        <h3>${say('lessons.stepTable')}</h3>
+        <div class="scroll" tabindex="0" role="region" aria-label=${say('lessons.stepTable')}>
+          <table>
+            <thead>
+              <tr>
+                ${(['stepHead', 'kindHead', 'stateHead', 'triesHead', 'hintsHead'] as const).map(
+                  (head) => html`<th scope="col">${say(`lessons.${head}`)}</th>`,
+                )}
+              </tr>
+            </thead>
+            <tbody>
+              ${stepLines(lesson, progress).map(
+                ({ step, kind, state, misses, hints }) =>
+                  html`<tr>
+                    <th scope="row">${step}</th>
+                    <td>${kind}</td>
+                    <td>${state}</td>
+                    <td>${misses}</td>
+                    <td>${hints}</td>
+                  </tr>`,
               )}
-            </tr>
-          </thead>
-          <tbody>
-            ${stepLines(lesson, progress).map(
-              ({ step, kind, state, misses, hints }) =>
-                html`<tr>
-                  <th scope="row">${step}</th>
-                  <td>${kind}</td>
-                  <td>${state}</td>
-                  <td>${misses}</td>
-                  <td>${hints}</td>
-                </tr>`,
-            )}
-          </tbody>
-        </table>
+            </tbody>
+          </table>
+        </div>
       </div>
     `
   }
