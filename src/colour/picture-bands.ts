@@ -5,6 +5,7 @@
  * well-chosen bands, each with its own weights, give almost the colour all 36 give. Bands and weights are chosen for
  * the very inks and paper of the picture, by least squares over a spread of overprints.
  */
+import { allAtOnce } from './in-steps.ts'
 import type { PaperOptics } from './paper-optics.ts'
 import { matrixOf, solvePositive } from './positive-matrix.ts'
 import { reflectance } from './reflectance.ts'
@@ -45,11 +46,22 @@ interface Fit {
 
 /** Chooses the bands for pictures of these inks (absorbance of each solid) on this paper. */
 export function choosePictureBands(optics: PaperOptics, absorbances: readonly Spectrum[]): PictureBands {
+  return allAtOnce(bandsInSteps(optics, absorbances))
+}
+
+/** The same in steps: the overprints, and then a band in each. */
+export function* bandsInSteps(
+  optics: PaperOptics,
+  absorbances: readonly Spectrum[],
+): Generator<undefined, PictureBands> {
   const fits = fitsOver(optics, absorbances)
   const chosen: number[] = []
-  while (chosen.length < pictureBandCount) chosen.push(bestBand(fits, chosen))
+  while (chosen.length < pictureBandCount) {
+    yield
+    chosen.push(bestBand(fits, chosen))
+  }
   let rounds = 0
-  while (rounds < mostRounds && improveEach(fits, chosen)) rounds++
+  while (rounds < mostRounds && (yield* improveEach(fits, chosen))) rounds++
   const bands = [...chosen].sort((a, b) => a - b)
   return { bands, weights: [weightsFor(fits[0], bands), weightsFor(fits[1], bands), weightsFor(fits[2], bands)] }
 }
@@ -96,9 +108,10 @@ function bestBand(fits: readonly Fit[], others: readonly number[]): number {
 }
 
 /** Tries a better band in the place of each; whether any was found. */
-function improveEach(fits: readonly Fit[], chosen: number[]): boolean {
+function* improveEach(fits: readonly Fit[], chosen: number[]): Generator<undefined, boolean> {
   let improved = false
   for (let place = 0; place < chosen.length; place++) {
+    yield
     const best = bestBand(
       fits,
       chosen.filter((_, other) => other !== place),
@@ -117,13 +130,23 @@ function errorWith(fits: readonly Fit[], bands: readonly number[]): number {
 }
 
 function weightsFor(fit: Fit, bands: readonly number[]): number[] {
-  const pairs = matrixOf(
-    bands.length,
-    bands.length,
-    (i, j) => fit.pairs[Math.max(bands[i], bands[j])][Math.min(bands[i], bands[j])],
-  )
   return solvePositive(
-    pairs,
+    lowerPairs(fit, bands),
     bands.map((band) => fit.withLight[band]),
   )
+}
+
+/** The lower triangle of the pairs of these bands. Asked for some thousand times, and so without a call for each. */
+function lowerPairs({ pairs }: Fit, bands: readonly number[]): number[][] {
+  const rows: number[][] = []
+  for (let i = 0; i < bands.length; i++) {
+    const row: number[] = []
+    const one = bands[i]
+    for (let j = 0; j <= i; j++) {
+      const other = bands[j]
+      row.push(one > other ? pairs[one][other] : pairs[other][one])
+    }
+    rows.push(row)
+  }
+  return rows
 }

@@ -1,5 +1,6 @@
+import { allAtOnce } from './in-steps.ts'
 import { seenReflectance, type PaperOptics } from './paper-optics.ts'
-import { choosePictureBands, pictureBandCount } from './picture-bands.ts'
+import { bandsInSteps, pictureBandCount } from './picture-bands.ts'
 import type { Spectrum } from './spectrum.ts'
 
 /** What colours a picture on one paper with one set of inks, worked out once. Plain numbers: it can go to a worker. */
@@ -25,7 +26,15 @@ export const tableSteps = stepsPerAbsorbance * largestAbsorbance + 1
  * @param absorbances of each ink's solid, in the order in which `paintPicture` is told of them
  */
 export function pictureTable(optics: PaperOptics, absorbances: readonly Spectrum[]): PictureTable {
-  const { bands, weights } = choosePictureBands(optics, absorbances)
+  return allAtOnce(tableInSteps(optics, absorbances))
+}
+
+/** The same in steps, for a page that has to answer in between. */
+export function* tableInSteps(
+  optics: PaperOptics,
+  absorbances: readonly Spectrum[],
+): Generator<undefined, PictureTable> {
+  const { bands, weights } = yield* bandsInSteps(optics, absorbances)
   const reflectance = new Float64Array(pictureBandCount * tableSteps)
   for (let place = 0; place < reflectance.length; place++) {
     const absorbed = (place % tableSteps) / stepsPerAbsorbance

@@ -2,7 +2,8 @@
 export type Matrix = readonly (readonly number[])[]
 
 /**
- * Solves matrix * unknowns = right for a symmetric positive definite matrix, by Cholesky's square root.
+ * Solves matrix * unknowns = right for a symmetric positive definite matrix, of which the lower triangle is read, by
+ * Cholesky's square root.
  * A pivot that rounding has brought to 0 or below counts as a very small one, so the answer stays finite: colours at
  * the edge of what an ink can give, and bands that say the same, bring it that close to 0.
  *

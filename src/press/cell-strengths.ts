@@ -18,13 +18,18 @@ const fields = new Map<string, Float32Array>()
 /** 64 MiB of 32-bit values: all fields of eight units at 512 x 512 cells. */
 const mostValues = 16 * 1024 * 1024
 
-/** The draws for unit `unit` (from 0) of a press; they depend on the seed and the grid alone, never on the set-up. */
-export function cellStrengths(grid: Grid, seed: number, unit: number): CellStrengths {
+/**
+ * The draws for unit `unit` (from 0) of a press, a field in each step; they depend on the seed and the grid alone, never
+ * on the set-up.
+ */
+export function* strengthsInSteps(grid: Grid, seed: number, unit: number): Generator<undefined, CellStrengths> {
   const first = 1 + unit * streamsPerUnit
-  return {
-    planes: Array.from({ length: unit + 1 }, (_, plane) => field(grid, seed, first + plane)),
-    paper: field(grid, seed, paperStream),
+  const planes: Float32Array[] = []
+  for (let plane = 0; plane <= unit; plane++) {
+    planes.push(field(grid, seed, first + plane))
+    yield
   }
+  return { planes, paper: field(grid, seed, paperStream) }
 }
 
 function field(grid: Grid, seed: number, stream: number): Float32Array {

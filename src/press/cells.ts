@@ -5,29 +5,36 @@
  * one nip from even films the cells' mean is the mean field's result; over a whole press it differs by a few points of
  * share, because films grow uneven.
  */
+import { allAtOnce } from '../colour/in-steps.ts'
 import type { Grid } from '../physics/strength-field.ts'
 import { settleBlanket } from './cell-blanket.ts'
 import type { CellPrint } from './cell-stage.ts'
 import { nextStage } from './cell-stage.ts'
-import { cellStrengths } from './cell-strengths.ts'
+import { strengthsInSteps } from './cell-strengths.ts'
 import type { Run } from './run.ts'
 
 /** Prints `patch` of a run cell by cell, with the set-up's own seed. */
 export function printCells(run: Run, patch: number, grid: Grid): CellPrint {
+  return allAtOnce(cellsInSteps(run, patch, grid))
+}
+
+/** The same in small steps, the largest of them one unit's print, for a page that has to answer in between. */
+export function* cellsInSteps(run: Run, patch: number, grid: Grid): Generator<undefined, CellPrint> {
   const { line, setUp } = run
   const inks = line.lnTack.length
   const onPaper = { layer: -1, held: new Float32Array(grid.width * grid.height) }
   const print: CellPrint = { ...grid, patch, stages: [], mixture: [], brought: [], onPaper }
-  line.units.forEach((_, index) => {
+  for (const { index } of line.units) {
     const at = (patch & ((2 << index) - 1)) * inks
     const amounts = run.turns[index].brought.subarray(at, at + inks)
     const film = amounts.reduce((sum, amount) => sum + amount, 0)
     print.brought.push(film)
     print.mixture.push(Float64Array.from(amounts, (amount) => (film > 0 ? amount / film : 0)))
-    const strengths = cellStrengths(grid, setUp.seed, index)
+    const strengths = yield* strengthsInSteps(grid, setUp.seed, index)
     if (setUp.reading === 'settled') settleBlanket(run, print, index, strengths)
     print.stages.push(nextStage(run, print, index, strengths, grid.width * grid.height, onPaper.held))
-  })
+    yield
+  }
   return print
 }
 

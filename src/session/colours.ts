@@ -1,4 +1,5 @@
 /** What the loaded inks look like on the chosen paper: each solid, any amount of ink, and whole pictures. */
+import { InSteps } from '../colour/in-steps.ts'
 import type { InkColour } from '../colour/ink-colour.ts'
 import { paintPicture } from '../colour/paint-picture.ts'
 import type { PaperOptics } from '../colour/paper-optics.ts'
@@ -21,15 +22,15 @@ export class Colours {
   readonly #absorbances: readonly Spectrum[]
   readonly #solidFilms: number[]
   readonly #mixed = new Map<string, string>()
-  readonly #names: string[]
-  #table: SharedTable | undefined
+  readonly #table: InSteps<SharedTable>
 
   constructor({ inks, paper }: SetUp) {
     this.#optics = opticsForPaper(paper.base)
     this.#inks = inks.map((ink) => knownColour(ink, this.#optics))
     this.#absorbances = this.#inks.map(({ absorbance }) => absorbance ?? this.#optics.paper.map(() => greyAbsorbance))
     this.#solidFilms = inks.map(() => referenceFilm(paper))
-    this.#names = inks.map(colourKey)
+    const named = this.#absorbances.map((absorbance, ink) => ({ name: colourKey(inks[ink]), absorbance }))
+    this.#table = new InSteps(sharedTable(this.#optics, named))
   }
 
   /** #rrggbb of each ink's solid on this paper */
@@ -57,13 +58,14 @@ export class Colours {
     return reading.Lab ? reading.screen.hex : noColour
   }
 
+  /** Gets ready to paint, as far as it may go on for now; whether it is ready. Painting itself waits for nothing. */
+  readyWhile(mayGoOn: () => boolean): boolean {
+    return this.#table.makeWhile(mayGoOn) !== undefined
+  }
+
   /** Colours a picture: um of each ink in each cell. */
   paint(films: readonly Float32Array[], pixels: Uint8ClampedArray): void {
-    this.#table ??= sharedTable(
-      this.#optics,
-      this.#absorbances.map((absorbance, ink) => ({ name: this.#names[ink], absorbance })),
-    )
-    const { table, places } = this.#table
+    const { table, places } = this.#table.make()
     const shares = (ink: number) => films.map((_, place) => (place === places[ink] ? 1 : 0))
     const layers = films.map((thickness, ink) => ({ thickness, shares: shares(ink) }))
     paintPicture(table, layers, this.#solidFilms, pixels)

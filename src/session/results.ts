@@ -1,8 +1,9 @@
 /** What follows from a set-up, worked out when first asked for and kept while the set-up stays the same. */
+import { InSteps } from '../colour/in-steps.ts'
 import type { NipAccount } from '../press/account.ts'
 import { nipAccount } from '../press/account.ts'
 import type { CellPrint } from '../press/cell-stage.ts'
-import { printCells } from '../press/cells.ts'
+import { cellsInSteps } from '../press/cells.ts'
 import type { Readings } from '../press/readings.ts'
 import { readSheet } from '../press/readings.ts'
 import type { Run } from '../press/run.ts'
@@ -17,7 +18,7 @@ export class Results {
   readonly run: Run
   #readings: Readings | undefined
   readonly #accounts = new Map<number, NipAccount[]>()
-  #cells: CellPrint | undefined
+  #cells: { patch: number; print: InSteps<CellPrint> } | undefined
 
   constructor(run: Run) {
     this.run = run
@@ -49,9 +50,19 @@ export class Results {
 
   /** One patch cell by cell; only the last one asked for is kept, as it is large. */
   cells(patch: number): CellPrint {
+    return this.#printing(patch).make()
+  }
+
+  /** The same, as far as it may go on for now: undefined where there is more to do. */
+  cellsWhile(patch: number, mayGoOn: () => boolean): CellPrint | undefined {
+    return this.#printing(patch).makeWhile(mayGoOn)
+  }
+
+  #printing(patch: number): InSteps<CellPrint> {
     if (this.#cells?.patch !== patch) {
-      this.#cells = printCells(this.run, patch, { width: pictureCells, height: pictureCells })
+      const grid = { width: pictureCells, height: pictureCells }
+      this.#cells = { patch, print: new InSteps(cellsInSteps(this.run, patch, grid)) }
     }
-    return this.#cells
+    return this.#cells.print
   }
 }

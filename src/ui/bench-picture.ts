@@ -27,6 +27,22 @@ export function benchPicture(session: Session): BenchPicture {
   return { ...last.picture, unit, phase, motion: !prefersStill(), largeType: hasLargeType() }
 }
 
+/** results whose cells are being printed, by session */
+const begun = new WeakMap<Session, unknown>()
+
+/**
+ * Prints the cells of the picture for as long as it may; whether all are there. What a change has overtaken is not begun
+ * over and over: the new cells are printed at once, so that whoever drags a control sees what it does.
+ */
+export function prepareCells(session: Session, mayGoOn: () => boolean): boolean {
+  const { results, patch } = session
+  const isOvertaken = begun.has(session) && begun.get(session) !== results
+  const isDone = results.cellsWhile(patch, () => isOvertaken || mayGoOn()) !== undefined
+  if (isDone) begun.delete(session)
+  else begun.set(session, results)
+  return isDone
+}
+
 /** To be called when the page's colours have changed. */
 export function forgetPicture(): void {
   made = new WeakMap()

@@ -16,6 +16,11 @@ export class LoupePicture extends PictureElement {
     return this.knows('nip') ? picture : { ...picture, phase: 1, row: -Infinity }
   }
 
+  /** It is painted cell by cell, in the colours of films upon each other. */
+  protected override prepare(mayGoOn: () => boolean): boolean {
+    return super.prepare(mayGoOn) && this.session.colours.readyWhile(mayGoOn)
+  }
+
   protected override summary(): string {
     const { setUp, results, playback, patch, look } = this.session
     if (look.known) return say('bench.loupePictureAlone', { unit: playback.unit + 1 })

@@ -5,7 +5,7 @@
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { BenchPicture, View } from '../view/picture.ts'
-import { benchPicture } from './bench-picture.ts'
+import { benchPicture, prepareCells } from './bench-picture.ts'
 import { drawNoMore, drawSoon, enough } from './draw-soon.ts'
 import { dressed } from './dress.ts'
 import { say } from './say.ts'
@@ -65,6 +65,10 @@ export abstract class PictureElement extends SessionElement {
     const picture = benchPicture(this.session)
     const { magnified } = this
     return magnified === null ? picture : { ...picture, magnified, largeType: false, cut: false }
+  }
+  /** Reckons what is drawn, for as long as it may; whether all is there. */
+  protected prepare(mayGoOn: () => boolean): boolean {
+    return prepareCells(this.session, mayGoOn)
   }
   /** What the picture shows, in one sentence. */
   protected abstract summary(): string
@@ -131,6 +135,10 @@ export abstract class PictureElement extends SessionElement {
   /** What took long to reckon is kept, and drawn in the frame after, so that the page answers in between. */
   readonly #drawNow = (): void => {
     const begun = performance.now()
+    if (!this.prepare(() => performance.now() - begun < enough)) {
+      drawSoon(this.#drawNow)
+      return
+    }
     const picture = this.picture()
     this.#waits = !this.#waits && performance.now() - begun > enough
     if (this.#waits) drawSoon(this.#drawNow)

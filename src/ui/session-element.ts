@@ -5,6 +5,7 @@ import type { Control } from '../lesson/control.ts'
 import type { Change } from '../session/change.ts'
 import type { Session } from '../session/session.ts'
 import { sayProblem } from './problem-words.ts'
+import { drawInLaterTurn, isTurnFull } from './turns.ts'
 
 export abstract class SessionElement extends LitElement {
   static override properties: PropertyDeclarations = { session: { attribute: false } }
@@ -20,6 +21,15 @@ export abstract class SessionElement extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#unsubscribe?.()
+  }
+
+  /** What comes into the page is drawn in turns, so that a slow machine answers in between. */
+  protected override scheduleUpdate(): Promise<void> | undefined {
+    // Changes of what is there already are drawn at once, as they belong together; but they fill the turn as well.
+    const mustWait = isTurnFull() && !this.hasUpdated
+    if (mustWait) return drawInLaterTurn(() => void super.scheduleUpdate())
+    void super.scheduleUpdate()
+    return undefined
   }
 
   /** Whether the open lesson keeps this control as it is, or the link leaves it out. */

@@ -1,5 +1,6 @@
 /** The views that a person can go to, in the order of the navigation. Each is loaded when it is first wanted. */
 import type { ViewName } from '../session/view-state.ts'
+import { nextTurn } from '../view/next-turn.ts'
 import type { MessageKey } from './say.ts'
 import type { SessionElement } from './session-element.ts'
 
@@ -56,5 +57,7 @@ export function viewNamed(name: ViewName): View {
 /** An element of the view, once its code is there. Rejects where it cannot be loaded. */
 export async function openView({ load }: View): Promise<SessionElement> {
   const Element = await load()
+  // Its code was run in this one.
+  await nextTurn()
   return new Element()
 }

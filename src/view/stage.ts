@@ -6,8 +6,9 @@ import 'pixi.js/unsafe-eval'
 import 'pixi.js/graphics'
 import 'pixi.js/text'
 import type { Renderer } from 'pixi.js'
-import { Container, Ticker, WebGLRenderer, autoDetectRenderer } from 'pixi.js'
+import { Container, Ticker, WebGLRenderer, autoDetectRenderer, getTestContext } from 'pixi.js'
 import { density } from './density.ts'
+import { nextTurn } from './next-turn.ts'
 import type { BenchPicture, View } from './picture.ts'
 import type { RendererKind } from './renderer-kind.ts'
 import { rendererHere } from './renderer-kind.ts'
@@ -44,9 +45,12 @@ export async function createStage(
 ): Promise<Stage> {
   let last: BenchPicture | null = null
   let gone = false
+  /** what takes longest the first time is made a turn before it is first shown */
+  let isShown = false
   const isGone = () => gone
   await typeface(host)
-  let { renderer, scene, whole } = await raise(rendererHere())
+  const kind = await kindHere()
+  let { renderer, scene, whole } = await raise(kind)
 
   async function raise(kind: RendererKind): Promise<Raised> {
     const made = await autoDetectRenderer({
@@ -94,14 +98,23 @@ export async function createStage(
     old.renderer.destroy()
   }
 
+  // A context can be gone some time before that is announced; drawing to it would fail.
+  const canDraw = () => !gone && !isLost(renderer)
+
   function render(): void {
-    // A context can be gone some time before that is announced; drawing to it would fail.
-    if (!last || gone || isLost(renderer)) return
+    if (!last || !canDraw()) return
     const { width, height } = sizeOf(host)
     const { magnified } = last
     scene.draw(last, { width: width / magnified, height: height / magnified })
     whole.scale.set(magnified)
-    renderer.render(whole)
+    if (isShown) renderer.render(whole)
+    else void showFirst()
+  }
+
+  async function showFirst(): Promise<void> {
+    await nextTurn()
+    isShown = true
+    if (canDraw()) renderer.render(whole)
   }
 
   host.append(renderer.canvas)
@@ -121,6 +134,18 @@ export async function createStage(
       take({ renderer, scene, whole })
     },
   }
+}
+
+/**
+ * Each of the two contexts that are asked what this machine can do takes long where graphics are done in software; pixi
+ * asks its own, once, and would do so in the middle of the first drawing.
+ */
+async function kindHere(): Promise<RendererKind> {
+  const kind = rendererHere()
+  await nextTurn()
+  getTestContext()
+  await nextTurn()
+  return kind
 }
 
 /** Pixi lets go of its context by losing it, and a browser complains when it is lost already. */

@@ -72,7 +72,8 @@ async function tabTo(page: Page, name: RegExp, most = 120): Promise<void> {
 
 async function press(page: Page, key: string): Promise<void> {
   await page.keyboard.press(key)
-  expect((await focused(page)).name, `after ${key} the focus is somewhere`).not.toBe('nothing')
+  // A new screen takes it as soon as it is drawn.
+  await expect.poll(async () => (await focused(page)).name, `after ${key} the focus is somewhere`).not.toBe('nothing')
 }
 
 test('the bench, a file, a lesson and an instrument are worked by keyboard alone', async ({ page }) => {

@@ -42,7 +42,6 @@ export class LessonBench extends SessionElement {
     veiled: { type: Boolean },
     readingsVeiled: { type: Boolean },
     _picture: { state: true },
-    _follows: { state: true },
     _narrow: { state: true },
   }
   static override styles = [
@@ -145,8 +144,6 @@ export class LessonBench extends SessionElement {
   /** only the readings are covered, as a prediction of them is near */
   declare readingsVeiled: boolean
   declare _picture: Picture
-  /** the results come a turn after the settings, so that a slow machine answers in between */
-  declare _follows: boolean
   /** one thing stands below the other: first what the lesson works with */
   declare _narrow: boolean
   readonly #oneColumn = window.matchMedia('(width < 41em)')
@@ -156,7 +153,6 @@ export class LessonBench extends SessionElement {
     super()
     this._picture = 'section'
     this.metered = false
-    this._follows = false
     this._narrow = this.#oneColumn.matches
     this.veiled = false
     this.readingsVeiled = false
@@ -182,10 +178,6 @@ export class LessonBench extends SessionElement {
     if (changed.has('step') && this.step?.picture) this._picture = this.step.picture
   }
 
-  override firstUpdated(): void {
-    setTimeout(() => (this._follows = true))
-  }
-
   #patch = 0
 
   /** Where another patch leaves the unit looked at out, the last one that prints in it is looked at. */
@@ -202,9 +194,7 @@ export class LessonBench extends SessionElement {
     const first = this._narrow && !this.#shows(ofInks)
     const results = this.veiled
       ? html`<p class="panel veil">${say('lessons.veiled')}</p>`
-      : first || this._follows
-        ? this.#results()
-        : nothing
+      : this.#results()
     const settings = this.#settings(first)
     return html`<div class="bench ${first ? 'first' : ''}">${first ? [results, settings] : [settings, results]}</div>`
   }

@@ -7,6 +7,7 @@ import type { Problem } from '../../lesson/source.ts'
 import { largestFile } from '../../lesson/source.ts'
 import type { Learning } from '../../session/learning.ts'
 import { learningOf, ownIdIn, ownKey } from '../../session/learning.ts'
+import { nextTurn } from '../../view/next-turn.ts'
 import { tellLesson } from '../address.ts'
 import { browserStorage } from '../browser-storage.ts'
 import { say } from '../say.ts'
@@ -123,11 +124,15 @@ export class LessonsView extends SessionElement {
     // Whoever comes back to the list reads on from its head.
     if (this.screen.kind === 'list' && changed.get('screen'))
       void this.renderRoot.querySelector<CourseList>('tack-course-list')?.focusHead()
-    if (this.screen.kind === 'lesson') {
-      void this.renderRoot.querySelector<LessonRunner>('tack-lesson-runner')?.updateComplete.then(() => {
-        this.renderRoot.querySelector<LessonRunner>('tack-lesson-runner')?.focusStep()
-      })
-    }
+    if (this.screen.kind === 'lesson') void this.#focusStep()
+  }
+
+  async #focusStep(): Promise<void> {
+    const runner = this.renderRoot.querySelector<LessonRunner>('tack-lesson-runner')
+    await runner?.updateComplete
+    // To focus it the browser has to lay it out, which takes a slow machine as long as drawing it did.
+    await nextTurn()
+    if (runner?.isConnected === true) runner.focusStep()
   }
 
   #unsubscribe: (() => void) | undefined
