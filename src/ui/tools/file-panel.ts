@@ -1,6 +1,6 @@
 /** Everything that can be taken along or brought back: the file, the draft, tables, pictures and paper. */
 import type { PropertyDeclarations } from 'lit'
-import { html } from 'lit'
+import { css, html } from 'lit'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import './draft-panel.ts'
@@ -16,19 +16,42 @@ import { toolStyles } from './tool-styles.ts'
 
 export class FilePanel extends SessionElement {
   static override properties: PropertyDeclarations = { ...SessionElement.properties, draft: { attribute: false } }
-  static override styles = [sharedStyles, toolStyles]
+  static override styles = [
+    sharedStyles,
+    toolStyles,
+    css`
+      @media (min-width: 56.25em) {
+        .sides {
+          display: grid;
+          grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+          gap: 40px;
+        }
+        .side + .side {
+          margin: 0;
+          padding: 0;
+          border: 0;
+        }
+      }
+    `,
+  ]
 
   declare draft: PageDraft
 
   override render() {
     const { session } = this
     return html`
-      <section><tack-save-panel .session=${session}></tack-save-panel></section>
-      <section><tack-open-panel .session=${session}></tack-open-panel></section>
-      <section><tack-draft-panel .draft=${this.draft}></tack-draft-panel></section>
-      <section><tack-tables-panel .session=${session}></tack-tables-panel></section>
-      <section><tack-pictures-panel .session=${session}></tack-pictures-panel></section>
-      <section><tack-report-panel .session=${session}></tack-report-panel></section>
+      <div class="sides">
+        <div class="side">
+          <section><tack-save-panel .session=${session}></tack-save-panel></section>
+          <section><tack-open-panel .session=${session}></tack-open-panel></section>
+          <section><tack-draft-panel .draft=${this.draft}></tack-draft-panel></section>
+        </div>
+        <div class="side">
+          <section><tack-tables-panel .session=${session}></tack-tables-panel></section>
+          <section><tack-pictures-panel .session=${session}></tack-pictures-panel></section>
+          <section><tack-report-panel .session=${session}></tack-report-panel></section>
+        </div>
+      </div>
       <section><tack-pack-section></tack-pack-section></section>
     `
   }

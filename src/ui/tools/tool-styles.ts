@@ -2,7 +2,7 @@
 import { css } from 'lit'
 
 export const toolStyles = css`
-  section + section {
+  :is(section, .side, .sides) + :is(section, .side) {
     margin-top: 20px;
     padding-top: 16px;
     border-top: 1px solid var(--line);
