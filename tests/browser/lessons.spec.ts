@@ -1,6 +1,6 @@
 /** Lessons on the page: place kept, hints, instructor, hostile files, author, handout, results. */
 import { readFileSync } from 'node:fs'
-import type { Page } from '@playwright/test'
+import type { Locator, Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import { enter, field } from './bench-page.ts'
 import { listenTo } from './console.ts'
@@ -411,15 +411,24 @@ test('at 390 x 844 the way on is in view, and each number of an ink has its head
   }
 })
 
-test('at 390 x 844 the picture is seen beside a step whose inks are only looked at, and a turned phone keeps it', async ({
+test('at 390 x 844 the picture is seen beside a step whose inks are only looked at, and a turned phone reads it beside the bench', async ({
   page,
 }) => {
   await page.setViewportSize({ width: 390, height: 844 })
   await page.goto('./#view=lessons&lesson=press-sheet')
   await expect(page.locator('tack-line-picture')).toBeInViewport({ ratio: 0.8 })
   await page.setViewportSize({ width: 844, height: 390 })
-  const leftEdge = async (part: string) => (await page.locator(`tack-lesson-bench ${part}`).boundingBox())?.x ?? 0
-  await expect.poll(async () => (await leftEdge('tack-ink-ladder')) < (await leftEdge('tack-line-picture'))).toBe(true)
+  const text = lesson(page).locator('.prose-text p').first()
+  for (const seen of [text, lesson(page).getByRole('button', { name: 'Go on', exact: true })])
+    await expect(seen).toBeInViewport({ ratio: 1 })
+  await page.locator('tack-line-picture').scrollIntoViewIfNeeded()
+  await expect(page.locator('tack-line-picture')).toBeInViewport({ ratio: 0.8 })
+  const rightOf = async (left: Locator, right: Locator) => {
+    const [first, second] = [await left.boundingBox(), await right.boundingBox()]
+    return (first?.x ?? 0) + (first?.width ?? 0) <= (second?.x ?? 0)
+  }
+  expect(await rightOf(text, page.locator('tack-line-picture'))).toBe(true)
+  await expect(text).toBeInViewport({ ratio: 1 })
 })
 
 test('at 1366 x 768 step and section are seen together', async ({ page }) => {

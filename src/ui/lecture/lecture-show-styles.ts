@@ -68,6 +68,9 @@ export const lectureShowStyles = css`
     main {
       grid-template-rows: minmax(0, 1fr) auto auto auto;
     }
+    .foot {
+      min-height: 1.6em;
+    }
     .controls,
     main[data-idle] .controls:not(:focus-within) {
       position: static;

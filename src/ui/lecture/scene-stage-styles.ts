@@ -125,4 +125,17 @@ export const sceneStageStyles = css`
   [data-sides='2'] .number {
     min-height: 3.6em;
   }
+  /* A phone on its side: what may be spared goes to the picture. */
+  @container (height < 22em) {
+    .title {
+      min-height: 1.6em;
+    }
+    .number,
+    [data-sides='2'] .number {
+      min-height: 2.2em;
+    }
+    .number b {
+      font-size: 1.8em;
+    }
+  }
 `

@@ -72,6 +72,11 @@ export class LessonRunner extends SessionElement {
         border-top: 1px solid var(--line);
         background: var(--panel);
       }
+      @media (height < 31.25em) {
+        .foot {
+          padding: 4px 0;
+        }
+      }
       .moves {
         justify-content: space-between;
       }

@@ -64,6 +64,28 @@ export const lessonsViewStyles = css`
       max-height: 62dvh;
     }
   }
+  /* A phone on its side has no height to share. */
+  @media (40em <= width < 56.25em) and (height < 31.25em) {
+    :host([data-screen='lesson']) {
+      grid-template: auto minmax(0, 1fr) / minmax(0, 5fr) minmax(0, 6fr);
+    }
+    .refused,
+    .drop {
+      grid-column: 1 / -1;
+    }
+    .size {
+      display: none;
+    }
+    .lesson,
+    .bench {
+      grid-row: 2;
+    }
+    .lesson,
+    :host([data-large]) .lesson {
+      max-height: none;
+      border-top: var(--hairline) solid var(--panel-edge);
+    }
+  }
   @media (min-width: 56.25em) {
     :host([data-screen='lesson']) {
       display: grid;

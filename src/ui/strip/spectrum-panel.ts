@@ -48,6 +48,7 @@ export class SpectrumPanel extends StripElement {
       svg {
         display: block;
         width: 100%;
+        max-width: 36rem;
         height: auto;
         margin-top: 8px;
       }
