@@ -29,36 +29,46 @@ interface Beside {
   readonly beside: () => Parameters<typeof snapshot>[1]
 }
 
-/** What has been done on the bench by the time the draft is found goes before the draft. */
+/** What has been done by the time the draft is found goes before the draft, and is kept in its place. */
 export async function keepDraft(
   session: Session,
   draft: Draft,
   { beside = () => ({}), takeUp = true, asked = () => ({}) }: Partial<DraftWish & Beside> = {},
 ): Promise<DraftTie> {
-  const before = session.own.setUp
+  const before = work(session)
   const found = await draft.open()
-  if (found.kind === 'draft' && takeUp && session.own.setUp === before) {
+  const isUntouched = isSame(work(session), before)
+  if (found.kind === 'draft' && takeUp && isUntouched) {
     const { saved } = found.opened
     await restore(session, { ...saved, view: { ...saved.view, ...asked() } })
   }
   let kept = held(session)
   const changed = () => draft.keep(() => writeFile(snapshot(session, beside(), session.own)))
+  if (!isUntouched) changed()
   const look = () => {
     const now = held(session)
-    const isSame = now.every((part, index) => part === kept[index])
+    const isAsKept = isSame(now, kept)
     kept = now
-    if (!isSame) changed()
+    if (!isAsKept) changed()
   }
   const ends = [session, lectureOf(session), trialsOf(session), deskOf(session)].map((each) => each.subscribe(look))
   return { found, changed, end: () => ends.forEach((end) => end()) }
 }
 
+function isSame(some: readonly unknown[], others: readonly unknown[]): boolean {
+  return some.every((part, index) => part === others[index])
+}
+
+/** What somebody would have to do again. */
+function work(session: Session): readonly unknown[] {
+  const { readings, file, shelf } = deskOf(session).state
+  return [session.own.setUp, lectureOf(session).scenes, trialsOf(session).list, readings, file, shelf]
+}
+
 /** What a draft holds of a session; playing on changes none of it. */
 function held(session: Session): readonly unknown[] {
-  const { readings, file, shelf } = deskOf(session).state
-  const { setUp, look, playback } = session.own
+  const { look, playback } = session.own
   const { view, leftOut, face, measures } = look
   const unit: Saved['view']['unit'] = playback.playing ? undefined : playback.unit
-  const { scenes } = lectureOf(session)
-  return [setUp, view, leftOut, face, measures, unit, scenes, trialsOf(session).list, readings, file, shelf]
+  return [...work(session), view, leftOut, face, measures, unit]
 }

@@ -48,5 +48,7 @@ test('nothing sticks out to the side from 320 to 1920 px', async ({ page }) => {
 
 test('at 1366 x 768 the whole bench is seen without scrolling', async ({ page }) => {
   await openBench(page)
+  for (const picture of ['line', 'section', 'loupe'])
+    await expect(page.locator(`tack-${picture}-picture canvas`)).toBeVisible()
   expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(768)
 })

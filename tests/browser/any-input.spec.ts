@@ -118,6 +118,7 @@ test('keys, presses and whatever else comes in, at random, leave every view in o
   }
   expect(said).toEqual([])
   // Within a lesson undo ends where the lesson began; leaving it gives the bench back, with all its steps.
+  await expect(page.getByText('Loading…')).toHaveCount(0)
   const leave = page.getByRole('button', { name: 'All lessons' })
   if (await leave.isVisible()) await leave.click()
   const after = await page.locator('tack-page').evaluate((element) => {

@@ -39,7 +39,9 @@ export async function enter(page: Page, label: string, typed: string): Promise<v
 
 /** Mass traps as the page writes them, whole percent, by "later on earlier". */
 export async function traps(page: Page): Promise<Record<string, number>> {
-  const pairs = await page.locator('tack-readings-strip .traps > div').all()
+  const shown = page.locator('tack-readings-strip .traps > div')
+  await shown.first().waitFor()
+  const pairs = await shown.all()
   const read = await Promise.all(
     pairs.map(async (pair) => [
       (await pair.locator('dt .unseen').textContent()) ?? '',

@@ -56,6 +56,6 @@ export async function sticksOutAt(page: Page, widths: readonly number[], height 
 }
 
 /** What follows a change of the window or of its colours has been laid out and drawn. */
-async function drawn(page: Page): Promise<void> {
+export async function drawn(page: Page): Promise<void> {
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))))
 }

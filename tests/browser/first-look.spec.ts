@@ -4,6 +4,7 @@ import axe from 'axe-core'
 import { readFileSync } from 'node:fs'
 import { readCourse } from '../../src/lesson/check-course.ts'
 import { listenTo } from './console.ts'
+import { drawn } from './faults.ts'
 
 const said = (page: Page) => page.locator('#said')
 const print = (page: Page) => page.getByRole('button', { name: 'Print the yellow on top' })
@@ -13,9 +14,15 @@ const swap = (page: Page) => page.getByRole('button', { name: 'Swap the two inks
 async function expectDrawn(page: Page): Promise<void> {
   for (const name of ['line', 'section', 'loupe']) {
     const picture = page.locator(`tack-${name}-picture`)
-    const wide = await picture.evaluate((element) => element.clientWidth)
-    expect(wide).toBeGreaterThan(100)
-    await expect(picture.locator('canvas')).toHaveCSS('width', `${wide}px`)
+    const widths = async () => {
+      const inside = await picture.locator('canvas').evaluate((canvas) => getComputedStyle(canvas).width)
+      return [inside, await picture.evaluate((element) => `${element.clientWidth}px`)]
+    }
+    await expect(async () => {
+      const [drawn, wide] = await widths()
+      expect(parseFloat(wide)).toBeGreaterThan(100)
+      expect(drawn).toBe(wide)
+    }).toPass({ timeout: 20_000 })
   }
 }
 
@@ -114,6 +121,8 @@ for (const [width, height] of [
     await page.emulateMedia({ reducedMotion: 'reduce' })
     await page.goto('./')
     await print(page).click()
+    await expect(said(page)).toContainText('of what bare paper would get')
+    await drawn(page)
     const size = await page.evaluate(() => {
       const { scrollWidth, scrollHeight } = document.documentElement
       return { scrollWidth, scrollHeight }

@@ -11,11 +11,11 @@ const five = (5 * repeatability.tackmeter) / Math.sqrt(5)
 
 async function open(page: Page, rig: 'Tackmeter' | 'Pick test' | 'Wet-on-wet proof' = 'Tackmeter'): Promise<void> {
   await page.goto('./#view=instruments')
-  await page.getByRole('radio', { name: rig, exact: true }).check({ force: true })
+  await page.getByRole('radio', { name: rig, exact: true }).check()
 }
 
 async function choose(page: Page, name: string | RegExp): Promise<void> {
-  await page.getByRole('radio', { name }).check({ force: true })
+  await page.getByRole('radio', { name }).check()
 }
 
 async function dial(page: Page, label: string, value: string): Promise<void> {

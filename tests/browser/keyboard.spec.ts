@@ -122,6 +122,7 @@ test('the bench, a file, a lesson and an instrument are worked by keyboard alone
   // The run chart.
   await tabTo(page, /^Run chart$/)
   await press(page, 'Enter')
+  await page.locator('tack-run-view main').waitFor()
   await tabTo(page, /^Run the press$/)
   await page.keyboard.press('Enter')
   await expect(page.locator('tack-run-chart').first()).toBeVisible()
@@ -213,6 +214,7 @@ test('a lesson is finished, a drill judged, a patch read, an order loaded and th
   // An order out of the ranking.
   await tabTo(page, /^Orders$/, 200)
   await press(page, 'Enter')
+  await page.locator('tack-orders-view main').waitFor()
   await tabTo(page, /^Rank all/)
   await page.keyboard.press('Enter')
   await page.getByText('orders are ranked.').waitFor()
@@ -226,6 +228,7 @@ test('a lesson is finished, a drill judged, a patch read, an order loaded and th
   // The marker of a run.
   await tabTo(page, /^Run chart$/, 200)
   await press(page, 'Enter')
+  await page.locator('tack-run-view main').waitFor()
   await tabTo(page, /^Run the press$/)
   await page.keyboard.press('Enter')
   await page.getByText(/sheets run/).waitFor()

@@ -3,6 +3,7 @@ import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import axe from 'axe-core'
 import { listenTo } from './console.ts'
+import { drawn } from './faults.ts'
 import { choose, goOn, openLessons, press } from './lesson-page.ts'
 
 const views = [
@@ -119,6 +120,7 @@ async function go(page: Page, view: string): Promise<void> {
   }, view)
   await expect(page.locator('tack-page')).toHaveAttribute('data-view', view.replace('+', ' '))
   await expect(page.locator('tack-page .notice')).toHaveCount(0)
+  await drawn(page)
 }
 
 /** How far the page runs over its edge, in px. */

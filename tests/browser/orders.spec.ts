@@ -34,7 +34,7 @@ async function rankAll(page: Page): Promise<void> {
 }
 
 async function part(page: Page, name: string): Promise<void> {
-  await page.getByRole('radio', { name, exact: true }).check({ force: true })
+  await page.getByRole('radio', { name, exact: true }).check()
 }
 
 test('all orders are ranked as the same core ranks them here', async ({ page }) => {
@@ -139,7 +139,7 @@ test('two orders are watched side by side in step, by keys', async ({ page }) =>
   await page.keyboard.press('Enter')
   const pair = page.locator('tack-order-pair')
   await expect(pair.getByRole('img', { name: /nip of unit 4/ })).toHaveCount(2)
-  await pair.getByRole('radio', { name: 'unit 2' }).check({ force: true })
+  await pair.getByRole('radio', { name: 'unit 2' }).check()
   await expect(pair.getByRole('img', { name: /nip of unit 2/ })).toHaveCount(2)
   await pair.getByRole('button', { name: 'Step nip' }).click()
   await expect(pair.getByRole('slider')).toHaveAttribute('aria-valuetext', '100\u00a0% through the nip')

@@ -14,7 +14,7 @@ async function view(page: Page, name: string, there: string): Promise<void> {
 }
 
 async function choose(page: Page, name: string): Promise<void> {
-  await page.getByRole('radio', { name, exact: true }).check({ force: true })
+  await page.getByRole('radio', { name, exact: true }).check()
 }
 
 async function press(page: Page, name: string | RegExp): Promise<void> {

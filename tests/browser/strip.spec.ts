@@ -7,7 +7,7 @@ type Part = 'Strip' | 'Own sheet' | 'Practice' | 'Shelf'
 
 async function open(page: Page, part: Part = 'Strip'): Promise<void> {
   await page.goto('./#view=strip')
-  await page.getByRole('radio', { name: part, exact: true }).check({ force: true })
+  await page.getByRole('radio', { name: part, exact: true }).check()
 }
 
 function patch(page: Page, name: string): Locator {
@@ -103,7 +103,7 @@ test('only the trap by Preucil stands on a scale with the normal band', async ({
 test('the wrong filter can be chosen and is explained', async ({ page }) => {
   await open(page)
   await expect(page.locator('tack-trap-panel')).toContainText('The blue filter is the right one for yellow')
-  await page.locator('tack-densitometer').getByRole('radio', { name: 'red', exact: true }).check({ force: true })
+  await page.locator('tack-densitometer').getByRole('radio', { name: 'red', exact: true }).check()
   await expect(page.locator('tack-trap-panel')).toContainText('This is the wrong filter')
 })
 
@@ -112,7 +112,7 @@ test('absolute densities are those minus paper and the paper together', async ({
   const shown = page.locator('tack-densitometer dd.figure')
   const absolute = page.locator('tack-densitometer').getByRole('radio', { name: 'absolute' })
   const minus = await figure(shown.nth(2))
-  await absolute.check({ force: true })
+  await absolute.check()
   const whole = await figure(shown.nth(2))
   await patch(page, 'bare paper').click()
   const paper = await figure(shown.nth(2))
@@ -164,7 +164,7 @@ test('a typed row that cannot be read is named by its patch, and marked', async 
   await page.getByRole('link', { name: 'Bench' }).click()
   await page.getByRole('button', { name: 'Order reversed' }).click()
   await page.getByRole('link', { name: 'Strip' }).click()
-  await page.getByRole('radio', { name: 'Own sheet', exact: true }).check({ force: true })
+  await page.getByRole('radio', { name: 'Own sheet', exact: true }).check()
   await expect(cells[0]).toHaveValue('1,4')
   // The same patch, its inks now printed the other way round.
   await expect(page.getByLabel('magenta + cyan, density through the red filter', { exact: true })).toHaveValue('1.5')
@@ -220,7 +220,7 @@ test('the model fitted to its own strip finds the press it came from, which goes
   }
   await page.getByRole('link', { name: 'Bench' }).click()
   await page.getByRole('link', { name: 'Strip' }).click()
-  await page.getByRole('radio', { name: 'Own sheet', exact: true }).check({ force: true })
+  await page.getByRole('radio', { name: 'Own sheet', exact: true }).check()
   await expect(values).toHaveCount(5)
   await page.getByLabel('Name of this press').fill('press two')
   await page.getByRole('button', { name: 'Use as my press' }).click()
@@ -235,7 +235,7 @@ test('the model fitted to its own strip finds the press it came from, which goes
 test('a long fit can be called off, and the page stays alive meanwhile', async ({ page }) => {
   const spots = [1, 2, 3, 4].map((n) => `own+ink+${String(n)}:12:rgb${String(n)}03050`)
   await page.goto(`./#view=strip&inks=black,cyan,magenta,yellow,${spots.join(',')}`)
-  await page.getByRole('radio', { name: 'Own sheet', exact: true }).check({ force: true })
+  await page.getByRole('radio', { name: 'Own sheet', exact: true }).check()
   await page.getByRole('button', { name: 'Fill in the computed strip' }).click()
   for (const each of await page.locator('tack-fit-panel').getByRole('checkbox').all()) await each.check()
   await page.getByRole('button', { name: 'Fit the press' }).press('Enter')
@@ -275,7 +275,7 @@ test('typed formulas are judged by value, and slips are named', async ({ page })
   await judge('D1 + 7', 'It does not give what the equation asked for gives.')
   await page.getByRole('button', { name: 'Show the equation' }).click()
   await expect(page.locator('tack-formula-practice').getByRole('heading', { name: 'The equation' })).toBeVisible()
-  await page.getByRole('radio', { name: 'Ritz' }).check({ force: true })
+  await page.getByRole('radio', { name: 'Ritz' }).check()
   await judge('100*(D3-D1)/D2', 'This is Preucil’s equation')
   await judge('100*(1-10^(D1-D3))/(1-10^(-D2))', 'Right')
   expect(said).toEqual([])
@@ -294,13 +294,13 @@ test('an own ink goes on the shelf, to a file and back, and into the press', asy
   await expect(page.getByRole('button', { name: 'Load barn red' })).toHaveCount(0)
   await page.getByLabel('Open a saved shelf').setInputFiles(file)
   await page.getByRole('button', { name: 'Load barn red' }).click()
-  await page.getByRole('radio', { name: 'Strip', exact: true }).check({ force: true })
+  await page.getByRole('radio', { name: 'Strip', exact: true }).check()
   await expect(page.getByRole('button', { name: /: barn red$/ })).toBeVisible()
   await page.getByRole('button', { name: 'Undo' }).click()
   await expect(page.getByRole('button', { name: /: barn red$/ })).toHaveCount(0)
 
   // What is on the bench goes there too, under names of our own, and back on the bench from there.
-  await page.getByRole('radio', { name: 'Shelf', exact: true }).check({ force: true })
+  await page.getByRole('radio', { name: 'Shelf', exact: true }).check()
   const shelf = page.locator('tack-shelf-panel')
   const keep = async (what: 'ink' | 'paper' | 'press', name: string, told: string) => {
     const saver = shelf.locator('tack-shelf-saver', { has: page.getByRole('button', { name: `Keep this ${what}` }) })
@@ -322,7 +322,7 @@ test('an own ink goes on the shelf, to a file and back, and into the press', asy
   // A colour can be typed as it was measured.
   await page.getByText('Make a new ink').click()
   const made = page.locator('tack-new-ink')
-  await made.getByRole('radio', { name: 'as L*, a*, b*' }).check({ force: true })
+  await made.getByRole('radio', { name: 'as L*, a*, b*' }).check()
   for (const [label, typed] of [
     ['Tack number', '11'],
     ['L*', '30'],
@@ -358,16 +358,16 @@ test('axe finds nothing wrong in any part in the light and in the dark', async (
   await expect(page.locator('tack-trap-panel math').first()).toBeVisible()
   await page.getByText('The spectrum as a table').click()
   expect(await faultsInBothLights(page, ['tack-page', 'tack-strip-view'])).toEqual([])
-  await page.getByRole('radio', { name: 'Own sheet' }).check({ force: true })
+  await page.getByRole('radio', { name: 'Own sheet' }).check()
   await page.getByText('What the columns are').click()
   await page.getByRole('button', { name: 'Fill in the computed strip' }).click()
   await page.getByRole('button', { name: 'Fit the press' }).click()
   await page.getByText('What is left over, patch by patch').click()
   expect(await faultsInBothLights(page, ['tack-page', 'tack-strip-view'])).toEqual([])
-  await page.getByRole('radio', { name: 'Practice' }).check({ force: true })
+  await page.getByRole('radio', { name: 'Practice' }).check()
   await page.getByRole('button', { name: 'Check' }).click()
   expect(await faultsInBothLights(page, ['tack-page', 'tack-strip-view'])).toEqual([])
-  await page.getByRole('radio', { name: 'Shelf' }).check({ force: true })
+  await page.getByRole('radio', { name: 'Shelf' }).check()
   await page.getByText('Make a new ink').click()
   expect(await faultsInBothLights(page, ['tack-page', 'tack-strip-view'])).toEqual([])
 })

@@ -122,15 +122,41 @@ test('a draft stays where a link goes before it, and what is kept beside the ses
   expect(found.opened.saved.setUp?.seed).toBe(1)
 })
 
-test('what has been done before the draft was found is not undone by it', async () => {
+test('what has been done before the draft was found is not undone by it, and is kept', async () => {
   const browser = new FakeBrowser()
   const tab = browser.tab()
   const tie = await keepDraft(new Session(), tab.draft)
   tie.changed()
   tab.close()
   const session = new Session()
-  const opening = keepDraft(session, browser.tab(tab.remembered).draft)
+  const next = browser.tab(tab.remembered)
+  const opening = keepDraft(session, next.draft)
   session.change({ kind: 'take scenario', scenario: 'reversed' })
   expect((await opening).found.kind).toBe('draft')
   expect(session.scenario.name).toBe('reversed')
+
+  // Nor is it lost where nothing more is done.
+  browser.wait(draftDelay)
+  expect(next.draft.state).toBe('saved')
+  next.close()
+  const again = new Session()
+  await keepDraft(again, browser.tab(next.remembered).draft)
+  expect(again.setUp).toEqual(session.setUp)
+})
+
+test('a trial pinned before the draft was found is not replaced by those of the draft', async () => {
+  const browser = new FakeBrowser()
+  const tab = browser.tab()
+  const first = new Session()
+  await keepDraft(first, tab.draft)
+  const pin = (session: Session, name: string) =>
+    trialsOf(session).pin(session, { name, note: '', prediction: 'worse' })
+  pin(first, 'of before')
+  browser.wait(draftDelay)
+  tab.close()
+  const session = new Session()
+  const opening = keepDraft(session, browser.tab(tab.remembered).draft)
+  pin(session, 'of now')
+  await opening
+  expect(trialsOf(session).list.map(({ name }) => name)).toEqual(['of now'])
 })

@@ -43,6 +43,7 @@ export function benchOffers(session: Session): Offer[] {
   const { setUp, playback } = session
   const { name } = setUp.inks[playback.unit]
   const offer = (picture: BenchPictureName): Offer => ({
+    of: picture,
     name: say(`tools.picture.${picture}`),
     description: say(`tools.pictureShows.${picture}`, {
       unit: playback.unit + 1,

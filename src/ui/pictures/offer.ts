@@ -2,6 +2,8 @@
 import type { Drawing } from '../../view/svg-file.ts'
 
 export interface Offer {
+  /** what it is a picture of, by which it is known again when the pictures on offer change */
+  of: unknown
   name: string
   /** what it shows, for those who do not see it */
   description: string

@@ -2,29 +2,21 @@
 import type { Offer } from './offer.ts'
 import { isPrintable } from './offer.ts'
 import { styledCopy } from './styled-copy.ts'
+import { within } from './within.ts'
 
 /** Characters */
 const longestName = 60
-
-/** What is looked through: everything below, in every shadow tree, in the order of the page. */
-function* within(root: Element | ShadowRoot): Generator<Element> {
-  for (const element of root.children) {
-    yield element
-    if (element.shadowRoot) yield* within(element.shadowRoot)
-    yield* within(element)
-  }
-}
 
 export function viewOffers(view: Element): Offer[] {
   const offers = [view, ...within(view.shadowRoot ?? view)].flatMap((element): Offer[] => {
     if (!element.checkVisibility()) return []
     if (isPrintable(element)) {
       const { summary, pictureName = headingOver(element) ?? summary, ofOthers = false } = element
-      return [{ name: pictureName, description: summary, ofOthers, draw: () => element.printed() }]
+      return [{ of: element, name: pictureName, description: summary, ofOthers, draw: () => element.printed() }]
     }
     if (!(element instanceof SVGSVGElement) || element.getAttribute('role') !== 'img') return []
     const description = element.getAttribute('aria-label') ?? ''
-    return [{ name: headingOver(element) ?? description, description, draw: () => styledCopy(element) }]
+    return [{ of: element, name: headingOver(element) ?? description, description, draw: () => styledCopy(element) }]
   })
   return toldApart(offers)
 }

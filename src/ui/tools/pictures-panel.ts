@@ -1,16 +1,19 @@
 /** The pictures of the open view as files: which one, how wide it is printed, and what stands below it. */
 import type { PropertyDeclarations } from 'lit'
 import { css, html } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
 import type { ViewName } from '../../session/view-state.ts'
 import { svgFile } from '../../view/svg-file.ts'
+import { drawNoMore, drawSoon } from '../draw-soon.ts'
 import { benchOffers, stairOffer } from '../pictures/bench-offers.ts'
 import type { Offer } from '../pictures/offer.ts'
 import { pngOf } from '../pictures/raster.ts'
+import { TreeWatch } from '../pictures/tree-watch.ts'
 import { viewOffers } from '../pictures/view-offers.ts'
 import { say, sayName, sayNumber } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
-import { openViewElement } from './open-view.ts'
+import { openViewElement, viewPlace } from './open-view.ts'
 import { saveBlob } from './save-blob.ts'
 import { toolStyles } from './tool-styles.ts'
 
@@ -26,7 +29,6 @@ const withBench: readonly ViewName[] = ['bench', 'lessons', 'lecture']
 export class PicturesPanel extends SessionElement {
   static override properties: PropertyDeclarations = {
     ...SessionElement.properties,
-    chosen: { state: true },
     said: { state: true },
   }
   static override styles = [
@@ -46,20 +48,29 @@ export class PicturesPanel extends SessionElement {
     `,
   ]
 
-  /** place of the picture among those offered */
-  declare protected chosen: number
   declare protected said: string
 
   #offers: readonly Offer[] = []
+  #watch: TreeWatch | undefined
 
   constructor() {
     super()
-    this.chosen = 0
     this.said = ''
   }
 
   override connectedCallback(): void {
     super.connectedCallback()
+    this.#watch = new TreeWatch(() => drawSoon(this.#again))
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#watch?.end()
+    drawNoMore(this.#again)
+  }
+
+  /** What is drawn while the panel is open is on offer as well. */
+  override willUpdate(): void {
     const { view } = this.session.look
     const ofBench = withBench.includes(view)
       ? benchOffers(this.session)
@@ -68,6 +79,9 @@ export class PicturesPanel extends SessionElement {
         : []
     const element = openViewElement()
     this.#offers = [...ofBench, ...(element ? viewOffers(element) : [])]
+    const place = viewPlace()
+    if (place) this.#watch?.watchChildren(place)
+    if (element) this.#watch?.watchWithin(element)
   }
 
   override render() {
@@ -79,11 +93,12 @@ export class PicturesPanel extends SessionElement {
       <p>${say('tools.picturesHow')}</p>
       <div class="field">
         <label for="which">${say('tools.pictureWhich')}</label>
-        <select
-          id="which"
-          @change=${(event: Event) => (this.chosen = (event.target as HTMLSelectElement).selectedIndex)}
-        >
-          ${this.#offers.map(({ name }, place) => html`<option ?selected=${place === this.chosen}>${name}</option>`)}
+        <select id="which">
+          ${repeat(
+            this.#offers,
+            ({ of }) => of,
+            ({ name }) => html`<option>${name}</option>`,
+          )}
         </select>
       </div>
       <div class="field width">
@@ -102,6 +117,8 @@ export class PicturesPanel extends SessionElement {
     `
   }
 
+  readonly #again = (): void => this.requestUpdate()
+
   #setUpInWords(): string {
     if (ofOthers.includes(this.session.look.view)) return ''
     const { inks, paper, press, reading } = this.session.setUp
@@ -115,6 +132,11 @@ export class PicturesPanel extends SessionElement {
     })
   }
 
+  /** place of the picture among those offered */
+  get #chosen(): number {
+    return this.renderRoot.querySelector<HTMLSelectElement>('#which')?.selectedIndex ?? 0
+  }
+
   #field(id: string): string {
     return this.renderRoot.querySelector<HTMLInputElement>(`#${id}`)?.value.trim() ?? ''
   }
@@ -126,7 +148,7 @@ export class PicturesPanel extends SessionElement {
       this.said = say('tools.pictureWidthWrong', { given: this.#field('width'), least, most })
       return
     }
-    const { name: title, description, draw, ofOthers = false } = this.#offers[this.chosen]
+    const { name: title, description, draw, ofOthers = false } = this.#offers[this.#chosen]
     const name = `${`tackstair ${title.toLowerCase()}`.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/-$/, '')}.${form}`
     try {
       const typed = this.#field('caption')
