@@ -21,6 +21,7 @@ import { sharedStyles } from './shared-styles.ts'
 import { keepHeard } from './sound/keep-heard.ts'
 import type { PageDraft } from './tools/page-draft.ts'
 import { beginDraft, draftOf } from './tools/page-draft.ts'
+import { showWhole } from './turns.ts'
 import { openView, viewNamed } from './views.ts'
 import { didNotArrive } from './did-not-arrive.ts'
 
@@ -186,6 +187,7 @@ export class Page extends SessionElement {
       if (this.#opening !== opening) return
       element.session = this.session
       this.view = { name, element }
+      void showWhole(element)
       this.failed = null
     } catch (error) {
       // Code that does not arrive (no network) is told in the page; anything else is a fault of ours.

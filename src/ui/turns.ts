@@ -30,6 +30,14 @@ export async function drawInLaterTurn(draw: () => void): Promise<void> {
   }
 }
 
+/** Shows an element only once all parts that wait are drawn, so that nothing in it jumps; it can have the focus before. */
+export async function showWhole({ style }: HTMLElement): Promise<void> {
+  style.opacity = '0'
+  do await nextTurn()
+  while (waiting.length > 0)
+  style.opacity = ''
+}
+
 async function endTurn(): Promise<void> {
   isEnding = true
   await nextTurn()

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { drawInLaterTurn, isTurnFull } from '../../src/ui/turns.ts'
+import { drawInLaterTurn, isTurnFull, showWhole } from '../../src/ui/turns.ts'
 import { nextTurn } from '../../src/view/next-turn.ts'
 
 /** ms of a clock that only what is drawn moves on. */
@@ -91,4 +91,19 @@ test('a part that fails is told of, and does not hold up the rest', async () => 
   await expect(failing).rejects.toThrow('It cannot be drawn.')
   await next
   expect(drawn).toEqual(['slow', 'press'])
+})
+
+test('what comes in is not seen before its last part is drawn', async () => {
+  await newTurn()
+  const drawn: string[] = []
+  const seen: string[] = []
+  const style = { opacity: '' }
+  const whole = showWhole({ style } as HTMLElement)
+  void draw(drawn, 'slow', 40)
+  for (const name of ['paper', 'press', 'line'])
+    void draw(drawn, name, 40).then(() => seen.push(`${name}: ${style.opacity}`))
+  await whole
+  expect(drawn).toEqual(['slow', 'paper', 'press', 'line'])
+  expect(seen).toEqual(['paper: 0', 'press: 0', 'line: 0'])
+  expect(style.opacity).toBe('')
 })

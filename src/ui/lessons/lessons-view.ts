@@ -13,6 +13,7 @@ import { browserStorage } from '../browser-storage.ts'
 import { say } from '../say.ts'
 import { SessionElement } from '../session-element.ts'
 import { sharedStyles } from '../shared-styles.ts'
+import { showWhole } from '../turns.ts'
 import {
   cautionsHeard,
   checked,
@@ -124,7 +125,10 @@ export class LessonsView extends SessionElement {
     // Whoever comes back to the list reads on from its head.
     if (this.screen.kind === 'list' && changed.get('screen'))
       void this.renderRoot.querySelector<CourseList>('tack-course-list')?.focusHead()
-    if (this.screen.kind === 'lesson') void this.#focusStep()
+    if (this.screen.kind === 'lesson') {
+      void showWhole(this.renderRoot.querySelector('main') as HTMLElement)
+      void this.#focusStep()
+    }
   }
 
   async #focusStep(): Promise<void> {
