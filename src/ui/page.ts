@@ -198,11 +198,12 @@ export class Page extends SessionElement {
     }
   }
 
-  /** Where its code does not arrive, the page opens without it. */
+  /** Where its code does not arrive, the page opens without it; whoever has gone elsewhere meanwhile is left there. */
   readonly #lookFirst = async (): Promise<void> => {
+    const { hash } = location
     try {
       await import('./first-look.ts')
-      this.firstLook = twoInkSession()
+      if (location.hash === hash) this.firstLook = twoInkSession()
     } catch (error) {
       if (!didNotArrive(error)) throw error
     }

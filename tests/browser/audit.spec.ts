@@ -89,7 +89,7 @@ async function edgeless(page: Page): Promise<string[]> {
 test('axe finds nothing wrong at any place in high contrast, nothing is too near to its ground in colour in any dress', async ({
   page,
 }) => {
-  test.setTimeout(180_000)
+  test.setTimeout(360_000)
   const said = listenTo(page)
   await page.setViewportSize({ width: 390, height: 844 })
   await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' })
@@ -125,7 +125,7 @@ test('axe finds nothing wrong at any place in high contrast, nothing is too near
 test('fingers find 44 px at every place, nothing sticks out at 320 px, nothing is cut off zoomed to 200 %', async ({
   browser,
 }) => {
-  test.setTimeout(120_000)
+  test.setTimeout(360_000)
   const context = await browser.newContext({ hasTouch: true, isMobile: true, viewport: { width: 320, height: 640 } })
   const page = await context.newPage()
   await atEachPlace(page, async (name) => {

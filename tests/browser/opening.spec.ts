@@ -10,6 +10,18 @@ const draftSought = async (page: Page) => {
   await expect(page.locator('tack-draft-state')).not.toHaveText('Opening…')
 }
 
+/** Holds back all code that is not asked for by the page's first text, as a slow network does; returns what lets it come. */
+async function holdCodeBack(page: Page): Promise<() => void> {
+  let arrive = (): void => undefined
+  const held = new Promise<void>((resolve) => (arrive = resolve))
+  const first = await (await page.request.get('./')).text()
+  await page.route('**/*.js', async (route) => {
+    if (!first.includes(new URL(route.request().url()).pathname.slice(1))) await held
+    await route.continue()
+  })
+  return arrive
+}
+
 /** Holds what a reloaded tab waits for before it looks for its draft, as a slow machine does; returns what lets it go on. */
 async function holdDraftBack(page: Page): Promise<() => Promise<void>> {
   const name = await page.evaluate(() => `tackstair tab ${sessionStorage.getItem('tackstair tab') ?? ''}`)
@@ -22,13 +34,7 @@ async function holdDraftBack(page: Page): Promise<() => Promise<void>> {
 }
 
 test('a view is put up once, whatever else changes while its code is on the way', async ({ page }) => {
-  let arrive = (): void => undefined
-  const held = new Promise<void>((resolve) => (arrive = resolve))
-  const first = await (await page.request.get('./')).text()
-  await page.route('**/*.js', async (route) => {
-    if (!first.includes(new URL(route.request().url()).pathname.slice(1))) await held
-    await route.continue()
-  })
+  const arrive = await holdCodeBack(page)
   await page.goto('./#view=lessons', { waitUntil: 'commit' })
   await expect(page.getByText('Opening…')).toBeVisible()
   await page.locator('tack-page').evaluate(({ shadowRoot }) => {
@@ -46,6 +52,17 @@ test('a view is put up once, whatever else changes while its code is on the way'
   await atStep(page, 1)
   const putUp = await page.evaluate(() => (window as unknown as { putUp: string[] }).putUp)
   expect(putUp.filter((name) => name === 'TACK-LESSONS-VIEW')).toHaveLength(1)
+})
+
+test('the first look does not come over what somebody has gone to meanwhile', async ({ page }) => {
+  const arrive = await holdCodeBack(page)
+  await page.goto('./', { waitUntil: 'commit' })
+  await page.getByRole('link', { name: 'Lessons' }).click()
+  arrive()
+  await expect(page.getByRole('heading', { name: 'Lessons', exact: true })).toBeVisible()
+  await draftSought(page)
+  await openFile(page, everyForm)
+  await atStep(page, 1)
 })
 
 test('a lesson that is gone on with before the draft is found stays as it is, and so does the bench of before', async ({
