@@ -21,6 +21,7 @@ export class Colours {
   readonly #inks: readonly InkColour[]
   readonly #absorbances: readonly Spectrum[]
   readonly #solidFilms: number[]
+  #solids: readonly string[] | undefined
   readonly #mixed = new Map<string, string>()
   readonly #table: InSteps<SharedTable>
 
@@ -34,8 +35,8 @@ export class Colours {
   }
 
   /** #rrggbb of each ink's solid on this paper */
-  get solids(): string[] {
-    return this.#inks.map(({ solid }) => (solid ? screenColour(solid).hex : noColour))
+  get solids(): readonly string[] {
+    return (this.#solids ??= this.#inks.map(({ solid }) => (solid ? screenColour(solid).hex : noColour)))
   }
 
   /** #rrggbb of um by ink, to a hundredth of a um; kept, since pictures ask for the same films again and again. */

@@ -43,6 +43,11 @@ export function prepareCells(session: Session, mayGoOn: () => boolean): boolean 
   return isDone
 }
 
+/** To be called when nobody waits for the cells any more: nothing has overtaken them then. */
+export function leaveCells(session: Session): void {
+  begun.delete(session)
+}
+
 /** To be called when the page's colours have changed. */
 export function forgetPicture(): void {
   made = new WeakMap()

@@ -5,7 +5,7 @@
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
 import type { BenchPicture, View } from '../view/picture.ts'
-import { benchPicture, prepareCells } from './bench-picture.ts'
+import { benchPicture, leaveCells, prepareCells } from './bench-picture.ts'
 import { drawNoMore, drawSoon, enough } from './draw-soon.ts'
 import { dressed } from './dress.ts'
 import { say } from './say.ts'
@@ -87,6 +87,7 @@ export abstract class PictureElement extends SessionElement {
     document.removeEventListener(dressed, this.#draw)
     this.#observer?.disconnect()
     drawNoMore(this.#drawNow)
+    leaveCells(this.session)
     this.#view?.destroy()
     this.#view = undefined
     this.#opening = null
