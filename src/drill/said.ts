@@ -47,6 +47,11 @@ export function quantitySaid({ name, filter }: Quantity): DrillSaid {
   return { message: `drill.quantity.${name}`, values: filter ? { filter } : {} }
 }
 
+/** The same within a sentence, where the head of a table with its unit would be stumbled over. */
+export function quantitySpoken({ name, filter }: Quantity): DrillSaid {
+  return { message: `drill.spoken.${name}`, values: filter ? { filter } : {} }
+}
+
 /** What the misleading reading was, to be told once the drill is over. */
 export function misledSaid({ misleading: { evidence }, ticket }: Drill): DrillSaid {
   return { message: `drill.misled.${evidence.kind}`, values: inksAt({ ticket }, evidence.unit) }

@@ -145,7 +145,6 @@ export class InkRow extends SessionElement {
           class="more"
           ?hidden=${!this.isShown(...details)}
           aria-expanded=${this._open}
-          aria-label=${say('bench.moreOf', { name })}
           title=${say('bench.moreOf', { name })}
           @click=${() => (this._open = !this._open)}
         >
@@ -168,7 +167,6 @@ export class InkRow extends SessionElement {
     return html`<button
       type="button"
       ?disabled=${disabled}
-      aria-label=${label}
       title=${label}
       @click=${() => this.#carry({ kind: 'send', unit: this.unit, place: to })}
     >

@@ -1,7 +1,7 @@
 /** Which inks print in the patch looked at: one button for each, pressed where it prints. */
 import { css, html } from 'lit'
 import { inkLetters } from '../session/letters.ts'
-import { say, sayName } from './say.ts'
+import { say } from './say.ts'
 import { SessionElement } from './session-element.ts'
 import { sharedStyles } from './shared-styles.ts'
 
@@ -41,11 +41,10 @@ export class PatchSwitch extends SessionElement {
           type="button"
           aria-pressed=${prints}
           ?disabled=${this.isClosed('patch')}
-          aria-label=${say('bench.printsInPatch', { name })}
-          title=${sayName(name)}
+          title=${say('bench.printsInPatch', { name })}
           @click=${() => this.#show(name, !prints)}
         >
-          ${letters[unit]}
+          <span aria-hidden="true">${letters[unit]}</span>
         </button>`
       })}
     </div>`

@@ -163,8 +163,10 @@ export class ReadingsStrip extends SessionElement {
     return shown.map(
       ({ earlier, later, massTrap }) =>
         html`<div>
-          <dt title=${say('bench.pairOf', { later: names[later], earlier: names[earlier] })}>
-            <span aria-hidden="true">${say('bench.pair', { later: letters[later], earlier: letters[earlier] })}</span>
+          <dt>
+            <span aria-hidden="true" title=${say('bench.pairOf', { later: names[later], earlier: names[earlier] })}
+              >${say('bench.pair', { later: letters[later], earlier: letters[earlier] })}</span
+            >
             <span class="unseen">${say('bench.pairOf', { later: names[later], earlier: names[earlier] })}</span>
           </dt>
           <dd title=${massTrap > 1 ? say('bench.trapAboveAll') : nothing}>

@@ -86,6 +86,30 @@ async function edgeless(page: Page): Promise<string[]> {
   })
 }
 
+/** Whatever is read out twice, as the hint of a pointer says again what it is called. */
+async function saidTwice(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const found: string[] = []
+    const read = (element: Element): string => {
+      const copy = element.cloneNode(true) as Element
+      for (const unread of copy.querySelectorAll('[aria-hidden=true]')) unread.remove()
+      return copy.textContent.replace(/\s+/g, ' ').trim()
+    }
+    const look = (root: Element | ShadowRoot) => {
+      for (const element of root.children) {
+        if (element.getAttribute('aria-hidden') === 'true') continue
+        if (element.shadowRoot) look(element.shadowRoot)
+        look(element)
+        const hint = element.getAttribute('title') ?? ''
+        const name = element.getAttribute('aria-label') ?? read(element)
+        if (hint !== '' && name !== '' && name.includes(hint)) found.push(`${element.localName}: ${hint}`)
+      }
+    }
+    look(document.body)
+    return found
+  })
+}
+
 test('axe finds nothing wrong at any place in high contrast, nothing is too near to its ground in colour in any dress', async ({
   page,
 }) => {
@@ -97,6 +121,7 @@ test('axe finds nothing wrong at any place in high contrast, nothing is too near
     await wear(page, 'high contrast')
     expect(await faults(page), name).toEqual([])
     expect(await tooSmall(page), name).toEqual([])
+    expect(await saidTwice(page), name).toEqual([])
     expect(await tooFaint(page), `${name}, high contrast`).toEqual([])
     expect(await edgeless(page), `${name}, high contrast`).toEqual([])
     await wear(page, 'dark')

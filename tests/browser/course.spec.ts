@@ -132,7 +132,7 @@ async function wordsOnBench(page: Page): Promise<string> {
       if (node instanceof Element) {
         if (node.matches('style, dialog:not([open]), [popover]') || !node.checkVisibility({ visibilityProperty: true }))
           return
-        words.push(node.getAttribute('aria-label') ?? '')
+        words.push(node.getAttribute('aria-label') ?? '', node.getAttribute('title') ?? '')
         if (node.shadowRoot) read(node.shadowRoot)
       }
       node.childNodes.forEach(read)

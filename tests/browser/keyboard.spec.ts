@@ -18,7 +18,9 @@ async function focused(page: Page): Promise<{ name: string; seen: boolean }> {
       return outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2
     })
     const named = Array.from((element as Partial<HTMLInputElement>).labels ?? []).at(0)
-    const label = element.getAttribute('aria-label') ?? (named ?? element).textContent
+    const bare = (named ?? element).cloneNode(true) as Element
+    for (const unread of bare.querySelectorAll('[aria-hidden=true]')) unread.remove()
+    const label = element.getAttribute('aria-label') ?? (bare.textContent.trim() || element.getAttribute('title') || '')
     return { name: label.replace(/\s+/g, ' ').trim(), seen }
   })
 }

@@ -2,7 +2,7 @@ import { IntlMessageFormat } from 'intl-messageformat'
 import { describe, expect, it, vi } from 'vitest'
 import { curesFor } from '../../src/drill/cure.ts'
 import { makeDrill } from '../../src/drill/drill.ts'
-import { allEvidence } from '../../src/drill/evidence.ts'
+import { allEvidence, quantitiesOf } from '../../src/drill/evidence.ts'
 import { jobIds, jobs } from '../../src/drill/jobs.ts'
 import { levels } from '../../src/drill/level.ts'
 import { observe } from '../../src/drill/observe.ts'
@@ -14,6 +14,7 @@ import {
   howSaid,
   misledSaid,
   quantitySaid,
+  quantitySpoken,
   reasonSaid,
 } from '../../src/drill/said.ts'
 import { effectNames } from '../../src/press/effects.ts'
@@ -42,12 +43,31 @@ describe('everything a drill has to say', () => {
         ...allEvidence(drill.ticket).flatMap((piece) => [
           evidenceSaid(drill, piece),
           howSaid(piece),
-          ...observe(drill, piece).map(({ quantity }) => quantitySaid(quantity)),
+          ...observe(drill, piece).flatMap(({ quantity }) => [quantitySaid(quantity), quantitySpoken(quantity)]),
         ]),
         misledSaid(drill),
       ],
     )
     for (const each of said) expect(say(each)).not.toMatch(/undefined|\{|\}/)
+  })
+
+  it('speaks of a reading in a sentence without the unit of its column', () => {
+    const { ticket } = makeDrill({ seed: 3, level: 'easy' })
+    for (const quantity of quantitiesOf(ticket)) {
+      const sentence = say({
+        message: 'drill.verdict.against',
+        values: {
+          evidence: 'Loupe',
+          where: 'job',
+          place: 'the job',
+          quantity: say(quantitySpoken(quantity)),
+          would: 'lower',
+        },
+      })
+      expect(sentence).toMatch(/^Against it speaks “Loupe”\. Were it so, the [a-z]/)
+      expect(sentence).toMatch(/ would be lower\.$/)
+      expect(sentence).not.toMatch(/unit\)|tack units|\bm\/s|°C|µm|, s\b|, times/)
+    }
   })
 
   it('names every job, level, effect and oil', () => {

@@ -66,6 +66,8 @@ function find(selector: string, name: string): Element | undefined {
     (each) =>
       each.getClientRects().length > 0 &&
       !each.matches(':disabled') &&
-      (each.getAttribute('aria-label') ?? each.textContent).includes(name),
+      [each.getAttribute('aria-label') ?? each.textContent, each.getAttribute('title') ?? ''].some((text) =>
+        text.includes(name),
+      ),
   )
 }

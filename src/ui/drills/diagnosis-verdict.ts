@@ -3,14 +3,14 @@ import { html, nothing } from 'lit'
 import { causeKey } from '../../drill/cause.ts'
 import type { Drill } from '../../drill/drill.ts'
 import type { DiagnosisVerdict } from '../../drill/judge.ts'
-import { causeSaid, evidenceSaid, misledSaid, quantitySaid, reasonSaid } from '../../drill/said.ts'
+import { causeSaid, evidenceSaid, misledSaid, quantitySpoken, reasonSaid } from '../../drill/said.ts'
 import type { WorkVerdict } from '../../drill/work.ts'
 import { KeptFocus } from '../kept-focus.ts'
 import { say, sayList } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { DrillElement, saySaid } from './drill-element.ts'
 import { drillStyles } from './drill-styles.ts'
-import { placeWords } from './reading-table.ts'
+import { isOfJob, placeWords } from './reading-table.ts'
 
 export class DiagnosisVerdictView extends DrillElement {
   static override styles = [sharedStyles, drillStyles]
@@ -59,8 +59,9 @@ export class DiagnosisVerdictView extends DrillElement {
         ? html`<p>
             ${say('drill.verdict.against', {
               evidence: saySaid(evidenceSaid(drill, against.quantity.evidence)),
+              where: isOfJob(against.quantity) ? 'job' : 'place',
               place: placeWords(drill, against.quantity),
-              quantity: saySaid(quantitySaid(against.quantity)),
+              quantity: saySaid(quantitySpoken(against.quantity)),
               would: against.would,
             })}
           </p>`

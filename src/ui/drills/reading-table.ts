@@ -71,6 +71,11 @@ export function placeWords({ ticket }: Drill, { patch, unit }: Pick<Quantity, 'p
   return unit === undefined ? say('room.job') : sayName(names[unit])
 }
 
+/** Read once for the job as a whole, which is no place that a sentence could name. */
+export function isOfJob({ patch, unit }: Pick<Quantity, 'patch' | 'unit'>): boolean {
+  return patch === undefined && unit === undefined
+}
+
 function written(name: QuantityName, value: number): string {
   if (name === 'missing' || name === 'torn') return sayPercent(Math.max(0, value))
   // The reading's small noise only keeps this one a number like the others; units are counted from 1.

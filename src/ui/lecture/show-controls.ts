@@ -231,11 +231,10 @@ export class ShowControls extends LectureElement {
     return html`<button
       type="button"
       title=${label}
-      aria-label=${label}
       ?disabled=${show.spot === null || !(show.spot + by in inks)}
       @click=${(event: Event) => this.#fire(event, { kind: 'carry', by })}
     >
-      ${by < 0 ? '◀' : '▶'}
+      <span aria-hidden="true">${by < 0 ? '◀' : '▶'}</span>
     </button>`
   }
 

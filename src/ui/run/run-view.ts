@@ -221,13 +221,13 @@ export class RunView extends RunElement {
           .value=${String(at)}
           aria-label=${say('run.marker')}
           aria-valuetext=${say('run.markerValue', { sheet: marker })}
-          title=${say('run.markerHint')}
+          aria-describedby="hint"
           @input=${(event: Event) =>
             this.desk.ask({ marker: rows[Number((event.target as HTMLInputElement).value)].sheet })}
         />
         <button type="button" @click=${() => this.#see(marker)}>${say('run.see', { sheet: marker })}</button>
       </div>
-      <p class="note">${say('run.markerHint')}</p>
+      <p class="note" id="hint">${say('run.markerHint')}</p>
       ${
         before > 0
           ? html`<p class="mark">

@@ -153,14 +153,13 @@ export class PatchStrip extends StripElement {
       data-patch=${patch}
       data-colour=${isRefused(colour) ? nothing : colour.screen.hex}
       aria-pressed=${chosen}
-      aria-label=${units.length === 0 ? name : say('strip.patchName', { letters: label, name })}
-      title=${name}
+      title=${units.length === 0 ? name : say('strip.patchName', { letters: label, name })}
       tabindex=${chosen ? 0 : -1}
       ?disabled=${!chosen && this.isClosed('patch')}
       @click=${() => this.choosePatch(patch)}
     >
       ${chosen ? html`<span class="head"></span>` : nothing}
-      <span class="letters">${label}</span>
+      <span class="letters" aria-hidden="true">${label}</span>
     </button>`
   }
 

@@ -122,6 +122,23 @@ export const drills = {
   'drill.quantity.pick velocity': 'Pick velocity, m/s (not a press speed)',
   'drill.quantity.absorbency': 'Absorbency, times the ticket’s',
 
+  'drill.spoken.lightness': 'the lightness (L*)',
+  'drill.spoken.red-green': 'the reading from green to red (a*)',
+  'drill.spoken.yellow-blue': 'the reading from blue to yellow (b*)',
+  'drill.spoken.missing': 'the share of spots without the last ink',
+  'drill.spoken.torn': 'the share of torn spots',
+  'drill.spoken.density': 'the density through the {filter} filter',
+  'drill.spoken.drift': 'the density gained over the run through the {filter} filter',
+  'drill.spoken.tack': 'the tack',
+  'drill.spoken.temperature': 'the temperature',
+  'drill.spoken.film': 'the thickness of the film on the form roller',
+  'drill.spoken.water': 'the amount of water',
+  'drill.spoken.place': 'the number of the unit in which it sits',
+  'drill.spoken.speed': 'the speed of the press',
+  'drill.spoken.interval': 'the time between two units',
+  'drill.spoken.pick velocity': 'the pick velocity',
+  'drill.spoken.absorbency': 'the absorbency',
+
   'drill.verdict.right': 'Right: {cause}.',
   'drill.verdict.wrong': 'Not so: {cause}.',
   'drill.verdict.missed': 'Missed: {cause}.',
@@ -129,7 +146,7 @@ export const drills = {
   'drill.verdict.leftOpen':
     '{count, plural, one {What you named does not yet rule out one other explanation: {cause}.} other {What you named does not yet rule out # other explanations, such as: {cause}.}}',
   'drill.verdict.against':
-    'Against it speaks “{evidence}”, most of all at {place}. Were it so, “{quantity}” would be {would, select, higher {higher} other {lower}} there.',
+    'Against it speaks “{evidence}”{where, select, job {} other {, most of all at {place}}}. Were it so, {quantity} would be {would, select, higher {higher} other {lower}}{where, select, job {} other { there}}.',
   'drill.verdict.next':
     '{open, select, wrong {Nothing that you took speaks against it yet. Have a look at “{evidence}” as well.} other {To rule that out, “{evidence}” helps: take it, and tick it too.}}',
   'drill.verdict.measure':

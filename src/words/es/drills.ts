@@ -126,6 +126,23 @@ export const drills: Translated<typeof english> = {
   'drill.quantity.pick velocity': 'Velocidad de arrancado, m/s (no es una velocidad de máquina)',
   'drill.quantity.absorbency': 'Absorción, veces la de la orden',
 
+  'drill.spoken.lightness': 'la luminosidad (L*)',
+  'drill.spoken.red-green': 'la lectura de verde a rojo (a*)',
+  'drill.spoken.yellow-blue': 'la lectura de azul a amarillo (b*)',
+  'drill.spoken.missing': 'la parte de puntos sin la última tinta',
+  'drill.spoken.torn': 'la parte de puntos arrancados',
+  'drill.spoken.density': 'la densidad con el filtro {filter}',
+  'drill.spoken.drift': 'la densidad ganada en la tirada con el filtro {filter}',
+  'drill.spoken.tack': 'el tiro',
+  'drill.spoken.temperature': 'la temperatura',
+  'drill.spoken.film': 'el espesor de la película en el rodillo dador',
+  'drill.spoken.water': 'la cantidad de agua',
+  'drill.spoken.place': 'el número del cuerpo en el que está',
+  'drill.spoken.speed': 'la velocidad de la máquina',
+  'drill.spoken.interval': 'el tiempo entre dos cuerpos',
+  'drill.spoken.pick velocity': 'la velocidad de arrancado',
+  'drill.spoken.absorbency': 'la absorción',
+
   'drill.verdict.right': 'Correcto: {cause}.',
   'drill.verdict.wrong': 'No es eso: {cause}.',
   'drill.verdict.missed': 'Se te escapó: {cause}.',
@@ -133,7 +150,7 @@ export const drills: Translated<typeof english> = {
   'drill.verdict.leftOpen':
     '{count, plural, one {Lo que has nombrado no descarta todavía otra explicación: {cause}.} other {Lo que has nombrado no descarta todavía otras # explicaciones, como: {cause}.}}',
   'drill.verdict.against':
-    'En contra habla «{evidence}», sobre todo en {place}. Si fuera así, «{quantity}» sería ahí {would, select, higher {mayor} other {menor}}.',
+    'En contra habla «{evidence}»{where, select, job {} other {, sobre todo en {place}}}. Si fuera así, {quantity} sería{where, select, job {} other { ahí}} {would, select, higher {mayor} other {menor}}.',
   'drill.verdict.next':
     '{open, select, wrong {Nada de lo que tomaste habla todavía en contra. Mira también «{evidence}».} other {Para descartarlo sirve «{evidence}»: tómalo y márcalo también.}}',
   'drill.verdict.measure':
