@@ -17,3 +17,11 @@ export function filmName(
   if (place === 'blanket') return say('bench.onBlanket', values)
   return say(ink === film.unit ? 'bench.onSheet' : 'bench.givenBack', values)
 }
+
+/** The same as the index of a formula's letter, as TeX: no two films of a stack have one in common. */
+export function filmIndex(film: FilmAccount, place: FilmPlace, letters: readonly string[]): string {
+  const ink = mainInkOf(film)
+  const letter = String.raw`\mathrm{${letters[ink]}}`
+  if (place === 'blanket') return String.raw`${letter},\,\text{${say('picture.blanket')}}`
+  return ink === film.unit ? letter : `${letter},${film.unit + 1}`
+}

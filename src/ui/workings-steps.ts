@@ -1,6 +1,5 @@
 /** The equations of the model with the numbers of one nip put in, as TeX. */
 import type { FilmAccount, NipAccount } from '../press/account.ts'
-import { mainInkOf } from '../press/account.ts'
 import { printsIn } from '../press/patches.ts'
 import type { Readings } from '../press/readings.ts'
 import type { Run } from '../press/run.ts'
@@ -18,6 +17,7 @@ import {
   waterTerm,
 } from '../physics/pull.ts'
 import { wetSplit } from '../physics/transfer.ts'
+import type { FilmPlace } from './film-name.ts'
 
 /** A given number: as it was given, three figures at most. */
 function given(value: number): string {
@@ -42,7 +42,7 @@ interface PullWorking {
 export const pullLaw = String.raw`F = T \left(\frac{U}{U_0}\right)^{a} e^{-c(\theta - \theta_0)} \left(\frac{h_0}{h}\right)^{\beta} s \, w`
 
 /** The pull of one film; `wetBelow` (um) lies between it and the paper, null where it is still on the blanket. */
-function pullWorking(run: Run, film: FilmAccount, unit: number, wetBelow: number | null, letter: string): PullWorking {
+function pullWorking(run: Run, film: FilmAccount, unit: number, wetBelow: number | null, index: string): PullWorking {
   const { setUp, line } = run
   const { press, paper } = setUp
   const ink = setUp.inks[film.unit]
@@ -58,7 +58,7 @@ function pullWorking(run: Run, film: FilmAccount, unit: number, wetBelow: number
     (referenceThickness / film.thickness) ** thicknessExponent *
     setting *
     water
-  const tex = String.raw`F_{\mathrm{${letter}}} = ${figure(tack)} \left(\frac{${given(press.speed)}}{${given(referenceSpeed)}}\right)^{${given(speedExponent)}} e^{-${given(temperatureRate)}(${given(temperature)} - ${given(referenceTemperature)})} \left(\frac{${given(referenceThickness)}}{${figure(film.thickness)}}\right)^{${given(thicknessExponent)}} \cdot ${figure(setting)} \cdot ${figure(water)} = ${figure(pull)}`
+  const tex = String.raw`F_{${index}} = ${figure(tack)} \left(\frac{${given(press.speed)}}{${given(referenceSpeed)}}\right)^{${given(speedExponent)}} e^{-${given(temperatureRate)}(${given(temperature)} - ${given(referenceTemperature)})} \left(\frac{${given(referenceThickness)}}{${figure(film.thickness)}}\right)^{${given(thicknessExponent)}} \cdot ${figure(setting)} \cdot ${figure(water)} = ${figure(pull)}`
   return { pull, tex }
 }
 
@@ -67,11 +67,19 @@ export function breakable({ films, blanket }: NipAccount): FilmAccount[] {
   return [...films, blanket].filter(({ pull }) => pull !== null)
 }
 
-export function pullWorkings(run: Run, account: NipAccount, letters: readonly string[]): PullWorking[] {
+/** What a film's letter has below it, as TeX. */
+type IndexOf = (film: FilmAccount, place: FilmPlace) => string
+
+function placeOf({ blanket }: NipAccount, film: FilmAccount): FilmPlace {
+  return film === blanket ? 'blanket' : 'sheet'
+}
+
+export function pullWorkings(run: Run, account: NipAccount, indexOf: IndexOf): PullWorking[] {
   let wetBelow = 0
   return breakable(account).map((film) => {
-    const onBlanket = film === account.blanket
-    const working = pullWorking(run, film, account.unit, onBlanket ? null : wetBelow, letters[mainInkOf(film)])
+    const place = placeOf(account, film)
+    const below = place === 'blanket' ? null : wetBelow
+    const working = pullWorking(run, film, account.unit, below, indexOf(film, place))
     wetBelow += film.thickness
     return working
   })
@@ -79,7 +87,7 @@ export function pullWorkings(run: Run, account: NipAccount, letters: readonly st
 
 export const weakestLaw = String.raw`p_j = \frac{F_j^{-m}}{\sum_k F_k^{-m}}`
 
-export function weakestWorkings(run: Run, account: NipAccount, letters: readonly string[]): string[] {
+export function weakestWorkings(run: Run, account: NipAccount, indexOf: IndexOf): string[] {
   const m = run.setUp.paper.evenness
   const planes = breakable(account)
   const whole = 1 - account.torn
@@ -87,7 +95,7 @@ export function weakestWorkings(run: Run, account: NipAccount, letters: readonly
   const sum = planes.map(weight).join(' + ')
   return planes.map(
     (plane) =>
-      String.raw`p_{\mathrm{${letters[mainInkOf(plane)]}}} = \frac{${weight(plane)}}{${sum}} = ${figure(whole > 0 ? plane.broke / whole : 0)}`,
+      String.raw`p_{${indexOf(plane, placeOf(account, plane))}} = \frac{${weight(plane)}}{${sum}} = ${figure(whole > 0 ? plane.broke / whole : 0)}`,
   )
 }
 

@@ -3,6 +3,9 @@ import { css, html, nothing } from 'lit'
 import { paperModulus } from '../physics/paper.ts'
 import { referenceSpeed, referenceTemperature, referenceThickness } from '../physics/pull.ts'
 import { inkLetters } from '../session/letters.ts'
+import type { FilmAccount } from '../press/account.ts'
+import type { FilmPlace } from './film-name.ts'
+import { filmIndex } from './film-name.ts'
 import './formula.ts'
 import { say, sayNumber, sayPercent } from './say.ts'
 import { SessionElement } from './session-element.ts'
@@ -53,6 +56,7 @@ export class Workings extends SessionElement {
     const { run, readings } = results
     const names = setUp.inks.map((ink) => ink.name)
     const letters = inkLetters(names)
+    const indexOf = (film: FilmAccount, place: FilmPlace) => filmIndex(film, place, letters)
     const account = results.accounts(patch)[unit]
     const amount = amountWorking(run, account)
     const trap = trapWorking(readings, unit)
@@ -61,7 +65,7 @@ export class Workings extends SessionElement {
       ${this.#step(
         'pull',
         pullLaw,
-        pullWorkings(run, account, letters).map(({ tex }) => tex),
+        pullWorkings(run, account, indexOf).map(({ tex }) => tex),
       )}
       <p class="note">
         ${say('workings.pullNote', {
@@ -70,7 +74,7 @@ export class Workings extends SessionElement {
           temperature: referenceTemperature,
         })}
       </p>
-      ${this.#step('weakest', weakestLaw, weakestWorkings(run, account, letters))}
+      ${this.#step('weakest', weakestLaw, weakestWorkings(run, account, indexOf))}
       <p class="note">${say('workings.weakestNote', { evenness: sayNumber(setUp.paper.evenness, 0, 2) })}</p>
       ${this.#step('paper', paperLaw, [paperWorking(account)])}
       <p class="note">

@@ -383,14 +383,14 @@ export const glossary = {
     term: 'first sheet',
     forms: ['first sheets', 'very first sheet'],
     sentence: 'The sheet printed before any ink has found its way from one unit to another.',
-    see: 'Choose "first sheet" above the press line.',
+    see: 'Choose "First sheet" among the sheets, on the bench or with the strip.',
     related: ['settled', 'press-sheet'],
   },
   settled: {
     term: 'settled run',
     forms: ['settled', 'settle', 'settles', 'settled sheet', 'settled press', 'settled runs'],
     sentence: 'A press that has run so long that each sheet comes out like the one before.',
-    see: 'Choose "settled" above the press line.',
+    see: 'Choose "Settled" among the sheets, on the bench or with the strip. Ranked orders are always settled.',
     related: ['first-sheet', 'contamination'],
   },
   contamination: {

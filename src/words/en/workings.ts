@@ -3,7 +3,7 @@ export const workings = {
   'workings.of': 'Unit {unit}, {name}, in the patch looked at. Every number below is the present one.',
   'workings.pull': 'How hard each film pulls',
   'workings.pullNote':
-    'T tack number (at {speed} m/s, {thickness} µm, {temperature} °C); U speed, m/s; θ temperature, °C; h thickness of the film, µm; s rise by the paper’s suction, 1 on the blanket; w loss by water; s and w are factors without unit. F in tack units. A mixed film has the geometric mean of its inks’ tacks.',
+    'T tack number (at {speed} m/s, {thickness} µm, {temperature} °C); U speed, m/s; θ temperature, °C; h thickness of the film, µm; s rise by the paper’s suction, 1 on the blanket; w loss by water; s and w are factors without unit. F in tack units. A mixed film goes by the ink it mostly is, and has the geometric mean of its inks’ tacks; a unit’s number beside the letter says whose blanket left it.',
   'workings.weakest': 'Which film breaks',
   'workings.weakestNote':
     'Strength differs from spot to spot (Weibull, modulus m = {evenness}, without unit, the evenness of the sheet); the weakest plane breaks first. p is the share of spots where the paper holds.',

@@ -439,7 +439,7 @@ export const glossary = {
     term: 'primer pliego',
     forms: ['primeros pliegos'],
     sentence: 'El pliego que sale antes de que ninguna tinta haya pasado de un cuerpo a otro.',
-    see: 'Elige «Primer pliego» encima de la línea de la máquina.',
+    see: 'Elige «Primer pliego» entre los pliegos, en el banco o con la tira.',
     related: ['settled', 'press-sheet'],
   },
   settled: {
@@ -455,7 +455,7 @@ export const glossary = {
       'estabilizada',
     ],
     sentence: 'Una máquina que lleva tanto tiempo en marcha que cada pliego sale igual que el anterior.',
-    see: 'Elige «Estable» encima de la línea de la máquina.',
+    see: 'Elige «Estable» entre los pliegos, en el banco o con la tira. Las secuencias clasificadas son siempre estables.',
     related: ['first-sheet', 'contamination'],
   },
   contamination: {

@@ -6,7 +6,7 @@ export const workings: Translated<typeof english> = {
   'workings.of': 'Cuerpo {unit}, {name}, en el parche que se mira. Todos los números de abajo son los de ahora.',
   'workings.pull': 'Con cuánta fuerza aguanta cada película',
   'workings.pullNote':
-    'T valor de tiro (a {speed} m/s, {thickness} µm, {temperature} °C); U velocidad, m/s; θ temperatura, °C; h grosor de la película, µm; s subida por la succión del papel, 1 en la mantilla; w pérdida por el agua; s y w son factores sin unidad. F en unidades de tiro. Una película mezclada tiene la media geométrica de los tiros de sus tintas.',
+    'T valor de tiro (a {speed} m/s, {thickness} µm, {temperature} °C); U velocidad, m/s; θ temperatura, °C; h grosor de la película, µm; s subida por la succión del papel, 1 en la mantilla; w pérdida por el agua; s y w son factores sin unidad. F en unidades de tiro. Una película mezclada lleva la letra de la tinta que más tiene, y la media geométrica de los tiros de sus tintas; un número junto a la letra dice la mantilla de qué cuerpo la dejó.',
   'workings.weakest': 'Qué película se rompe',
   'workings.weakestNote':
     'La resistencia cambia de punto a punto (Weibull, módulo m = {evenness}, sin unidad, la uniformidad del pliego); se rompe primero el plano más débil. p es la parte de los puntos en los que el papel aguanta.',
