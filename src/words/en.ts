@@ -3,6 +3,7 @@ import { bench } from './en/bench.ts'
 import { board } from './en/board.ts'
 import { cautions } from './en/cautions.ts'
 import { checker } from './en/checker.ts'
+import { colour } from './en/colour.ts'
 import { comfort } from './en/comfort.ts'
 import { drillRoom } from './en/drill-room.ts'
 import { drills } from './en/drills.ts'
@@ -35,6 +36,7 @@ export const en = {
   ...board,
   ...cautions,
   ...checker,
+  ...colour,
   ...comfort,
   ...drillRoom,
   ...drills,

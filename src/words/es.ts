@@ -4,6 +4,7 @@ import { bench } from './es/bench.ts'
 import { board } from './es/board.ts'
 import { cautions } from './es/cautions.ts'
 import { checker } from './es/checker.ts'
+import { colour } from './es/colour.ts'
 import { comfort } from './es/comfort.ts'
 import { drillRoom } from './es/drill-room.ts'
 import { drills } from './es/drills.ts'
@@ -37,6 +38,7 @@ export const es: Translated<typeof en> = {
   ...board,
   ...cautions,
   ...checker,
+  ...colour,
   ...comfort,
   ...drillRoom,
   ...drills,

@@ -5,6 +5,7 @@ import type { DrillRequest } from '../../src/drill/drill.ts'
 import { makeDrill } from '../../src/drill/drill.ts'
 import { evidenceKey } from '../../src/drill/evidence.ts'
 import { enoughEvidence } from '../../src/drill/judge.ts'
+import { observe } from '../../src/drill/observe.ts'
 import type { DrillSaid } from '../../src/drill/said.ts'
 import { causeSaid, cureSaid, evidenceSaid } from '../../src/drill/said.ts'
 import { say } from '../../src/ui/say.ts'
@@ -26,6 +27,13 @@ function exactly(page: Page, name: string) {
   return page.getByRole('button', { name, exact: true })
 }
 
+/** Which way a colour has gone whose number is higher or lower than usual. */
+function gone(name: string): { more: string; less: string } {
+  if (name === 'lightness') return { more: 'lighter', less: 'darker' }
+  if (name === 'red-green') return { more: 'towards red', less: 'towards green' }
+  return { more: 'towards yellow', less: 'towards blue' }
+}
+
 async function cure(page: Page, name: string): Promise<void> {
   await page.getByRole('combobox', { name: 'What to do' }).selectOption({ label: name })
   // The caution is there before anything is done.
@@ -38,6 +46,14 @@ test('a drill is worked from the sheet to the cure, and is written down', async 
   const drill = makeDrill({ seed: 3, level: 'easy' })
   await open(page, drill.request)
   await expect(page.getByRole('img', { name: /Patches of the good sheet/ })).toBeVisible()
+  // What the three numbers say is to be looked at, and each that is not as usual says which way the colour has gone.
+  await expect(page.getByRole('img', { name: 'b*: from −50 blue to +50 yellow, in steps' })).toBeVisible()
+  const table = await page.locator('tack-evidence-card table').first().innerText()
+  const unusual = observe(drill, { kind: 'eye', unit: null }, 1).flatMap(({ quantity, value, usual: [least, most] }) =>
+    value > most ? [gone(quantity.name).more] : value < least ? [gone(quantity.name).less] : [],
+  )
+  expect(unusual.length).toBeGreaterThan(0)
+  expect(table.match(/(?<=[▲▼] )[a-z ]+/g)?.toSorted()).toEqual(unusual.toSorted())
   const enough = enoughEvidence(drill)
   for (const piece of enough) {
     if (evidenceKey(piece) !== 'eye') await exactly(page, words(evidenceSaid(drill, piece))).click()

@@ -10,6 +10,7 @@ import { say } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
 import { tableStyles } from '../table-styles.ts'
 import { DrillElement, saySaid } from './drill-element.ts'
+import '../colour-scales.ts'
 import './drill-loupe.ts'
 import './drill-run.ts'
 import { drillStyles } from './drill-styles.ts'
@@ -76,7 +77,8 @@ export class EvidenceCard extends DrillElement {
   #picture(observations: readonly Observation[]) {
     const { drill, evidence } = this
     if (evidence.kind === 'eye')
-      return html`<tack-eye-patches .drill=${drill} .observations=${observations}></tack-eye-patches>`
+      return html`<tack-eye-patches .drill=${drill} .observations=${observations}></tack-eye-patches>
+        <tack-colour-scales></tack-colour-scales>`
     if (evidence.kind === 'run chart')
       return html`<tack-drill-run .session=${this.session} .drill=${drill}></tack-drill-run>`
     if (evidence.kind !== 'loupe') return nothing

@@ -60,8 +60,20 @@ function cell(observation: Observation) {
   const { quantity, value, usual } = observation
   const [least, most] = usual.map((each) => written(quantity.name, each))
   const side = outsideUsual(observation)
-  return html`${side ? html`<strong>${written(quantity.name, value)} ${side === 'high' ? '▲' : '▼'} ${say(`room.${side}`)}</strong>` : written(quantity.name, value)}
+  return html`${side ? html`<strong>${written(quantity.name, value)} ${side === 'high' ? '▲' : '▼'} ${sideWords(quantity.name, side)}</strong>` : written(quantity.name, value)}
   ${quantity.name === 'place' ? nothing : html`<small>${say('room.usual', { least, most })}</small>`}`
+}
+
+/** What it means that a reading is high or low: of a colour, which way it has gone. */
+function sideWords(name: QuantityName, side: 'high' | 'low'): string {
+  switch (name) {
+    case 'lightness':
+    case 'red-green':
+    case 'yellow-blue':
+      return say(`room.${name}.${side}`)
+    default:
+      return say(`room.${side}`)
+  }
 }
 
 /** Where a quantity is read: on a patch, at an ink, or for the job as a whole. */

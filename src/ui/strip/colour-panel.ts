@@ -8,6 +8,7 @@ import type { HueArrow } from '../../measure/hue-arrow.ts'
 import { aimNames, arrowToAim } from '../../measure/hue-arrow.ts'
 import { isRefused } from '../../measure/said.ts'
 import { readPatch } from '../../measure/strip.ts'
+import '../colour-scales.ts'
 import { linkedText } from '../linked-text.ts'
 import { say, sayNumber } from '../say.ts'
 import { sharedStyles } from '../shared-styles.ts'
@@ -101,6 +102,7 @@ export class ColourPanel extends StripElement {
       </div>
       ${isRefused(arrow) ? html`<p class="mark">${linkedText(told(arrow.refused))}</p>` : nothing}
       <div class="scroll">${this.#table(colour.Lab, isRefused(arrow) ? null : arrow)}</div>
+      <tack-colour-scales></tack-colour-scales>
       ${isRefused(arrow) ? nothing : this.#arrow(arrow)}
       <p class="note">${linkedText(say('strip.aimNote', { condition: aimsNamed(aim)?.printCondition ?? '' }))}</p>
     `

@@ -105,9 +105,9 @@ export const drills = {
   'drill.misled.pick test': 'The test oil was not at 23 °C: the paper is as strong as the ticket has it.',
   'drill.misled.absorption test': 'The test sheet was damp: the paper is as open as the ticket has it.',
 
-  'drill.quantity.lightness': 'Lightness L* (no unit)',
-  'drill.quantity.red-green': 'Red against green a* (no unit)',
-  'drill.quantity.yellow-blue': 'Yellow against blue b* (no unit)',
+  'drill.quantity.lightness': 'L*, lightness (0 black, 100 white; no unit)',
+  'drill.quantity.red-green': 'a* (− green, + red; no unit)',
+  'drill.quantity.yellow-blue': 'b* (− blue, + yellow; no unit)',
   'drill.quantity.missing': 'Spots without the last ink, of all spots',
   'drill.quantity.torn': 'Torn spots, of all spots',
   'drill.quantity.density': 'Density, {filter} filter (no unit)',

@@ -626,6 +626,16 @@ export const glossary = {
     see: 'When an ink fails to trap, the overprint leans towards the other ink.',
     related: ['overprint-colours', 'colour-difference'],
   },
+  'colour-numbers': {
+    term: 'colour numbers',
+    forms: ['colour number', 'L*a*b*', 'CIELAB'],
+    also: ['L*', 'a*', 'b*', 'Lab', 'lightness'],
+    sentence:
+      'Three numbers for how a colour looks: L* from black (0) to white (100), a* from green (−) to red (+), b* from blue (−) to yellow (+).',
+    see: 'The strip lists them for each patch, and a fault drill for the sheet by eye, each with a scale in its colours.',
+    related: ['hue', 'colour-difference', 'aim'],
+    source: 'ISO/CIE 11664-4',
+  },
   'colour-difference': {
     term: 'colour difference',
     forms: ['colour differences', 'dE00', 'delta E'],

@@ -53,6 +53,12 @@ export const drillRoom: Translated<typeof english> = {
   'room.usual': 'habitual de {least} a {most}',
   'room.high': 'alto',
   'room.low': 'bajo',
+  'room.lightness.high': 'más claro',
+  'room.lightness.low': 'más oscuro',
+  'room.red-green.high': 'hacia el rojo',
+  'room.red-green.low': 'hacia el verde',
+  'room.yellow-blue.high': 'hacia el amarillo',
+  'room.yellow-blue.low': 'hacia el azul',
   'room.what': 'De',
   'room.job': 'el trabajo',
   'room.eyePicture':

@@ -109,9 +109,9 @@ export const drills: Translated<typeof english> = {
   'drill.misled.pick test': 'El aceite de ensayo no estaba a 23 °C: el papel es tan fuerte como dice la orden.',
   'drill.misled.absorption test': 'El pliego de ensayo estaba húmedo: el papel es tan abierto como dice la orden.',
 
-  'drill.quantity.lightness': 'Luminosidad L* (sin unidad)',
-  'drill.quantity.red-green': 'Rojo frente a verde a* (sin unidad)',
-  'drill.quantity.yellow-blue': 'Amarillo frente a azul b* (sin unidad)',
+  'drill.quantity.lightness': 'L*, luminosidad (0 negro, 100 blanco; sin unidad)',
+  'drill.quantity.red-green': 'a* (− verde, + rojo; sin unidad)',
+  'drill.quantity.yellow-blue': 'b* (− azul, + amarillo; sin unidad)',
   'drill.quantity.missing': 'Puntos sin la última tinta, de todos los puntos',
   'drill.quantity.torn': 'Puntos arrancados, de todos los puntos',
   'drill.quantity.density': 'Densidad, filtro {filter} (sin unidad)',

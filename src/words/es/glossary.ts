@@ -699,6 +699,16 @@ export const glossary = {
     see: 'Cuando una tinta no agarra, la sobreimpresión se inclina hacia la otra.',
     related: ['overprint-colours', 'colour-difference'],
   },
+  'colour-numbers': {
+    term: 'números del color',
+    forms: ['número del color', 'L*a*b*', 'CIELAB'],
+    also: ['L*', 'a*', 'b*', 'Lab', 'luminosidad', 'coordenadas'],
+    sentence:
+      'Tres números que dicen cómo se ve un color: L* de negro (0) a blanco (100), a* de verde (−) a rojo (+) y b* de azul (−) a amarillo (+).',
+    see: 'La tira los da para cada parche, y un caso para el pliego a simple vista, cada uno con una escala en sus colores.',
+    related: ['hue', 'colour-difference', 'aim'],
+    source: 'ISO/CIE 11664-4',
+  },
   'colour-difference': {
     term: 'diferencia de color',
     forms: ['diferencias de color', 'dE00', 'delta E'],
