@@ -21,12 +21,15 @@ export function stopSheet(session: Session, { sheetAfter, sheetIn }: Stand): voi
   session.play({ kind: 'scrub', phase: sheetIn === undefined ? 1 : openingPhase })
 }
 
+/** How far the nip of a figure is: chosen so that a third of it is still closed, a third stretched and a third parted. */
+const figurePhase = 0.68
+
 /** A bench of its own with the sheet where a step has it; one that names no place is drawn in its nip, where more is to be seen. */
 export function benchForFigure(bench: Bench, stand: Stand): Session {
   const session = new Session()
   putOnBench(session, bench)
   stopSheet(session, stand)
-  if (stand.sheetAfter === undefined) session.play({ kind: 'scrub', phase: openingPhase })
+  if (stand.sheetAfter === undefined) session.play({ kind: 'scrub', phase: figurePhase })
   return session
 }
 
