@@ -10,7 +10,7 @@ import { orderPath, putOn, takeOff, takeTo } from './order-path.ts'
 import type { OrderAim } from './order-score.ts'
 import { scoreOf, termsOf } from './order-score.ts'
 import type { RankedOrder } from './orders.ts'
-import { bestFirst, inksLeft } from './orders.ts'
+import { bestFirst, compareOrders, inksLeft } from './orders.ts'
 import type { SetUp } from './setup.ts'
 
 export interface BoundedAnswer {
@@ -80,10 +80,4 @@ function bettered(path: OrderPath, aim: OrderAim, start: readonly number[]): Ran
     }
   }
   return best
-}
-
-/** In the order that shares most beginnings. */
-function compareOrders(a: readonly number[], b: readonly number[]): number {
-  const differs = a.findIndex((ink, unit) => ink !== b[unit])
-  return differs < 0 ? 0 : a[differs] - b[differs]
 }

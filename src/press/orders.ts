@@ -35,9 +35,13 @@ export function rankOrders(setUp: SetUp, aim: OrderAim): { ranked: RankedOrder[]
 }
 
 export function bestFirst(a: RankedOrder, b: RankedOrder): number {
-  if (a.score !== b.score) return b.score - a.score
-  const differs = a.order.findIndex((ink, unit) => ink !== b.order[unit])
-  return differs < 0 ? 0 : a.order[differs] - b.order[differs]
+  return a.score === b.score ? compareOrders(a.order, b.order) : b.score - a.score
+}
+
+/** By the inks' places, from the first unit on: so one after another, orders share most of their beginnings. */
+export function compareOrders(a: readonly number[], b: readonly number[]): number {
+  const differs = a.findIndex((ink, unit) => ink !== b[unit])
+  return differs < 0 ? 0 : a[differs] - b[differs]
 }
 
 /** Every order with this beginning, one after another. */

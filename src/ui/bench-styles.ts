@@ -93,6 +93,13 @@ export const benchStyles = css`
       grid-area: readings;
     }
   }
+  /* The section needs its 300 x 220 px beside the ladder, too. */
+  @media (56.25em <= width < 68.75em) {
+    .pictures {
+      grid-template-rows: 7rem minmax(20.5rem, auto);
+      grid-template-columns: minmax(20.5rem, 1fr) minmax(10rem, 15rem);
+    }
+  }
   @media (min-width: 68.75em) {
     main {
       grid-template:
