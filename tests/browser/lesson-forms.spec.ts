@@ -146,6 +146,12 @@ test('every form of a step, by a learner who gets everything wrong first', async
     'A mark our shop puts on a sheet',
   )
   await page.keyboard.press('Escape')
+  // The step turns to its picture, and the learner to another.
+  const shown = page.getByRole('group', { name: 'Pictures' })
+  await expect(shown.getByRole('radio', { name: 'Loupe' })).toBeChecked()
+  await expect(shown.locator('tack-loupe-panel')).toBeVisible()
+  await shown.getByText('Section at the nip', { exact: true }).first().click()
+  await expect(shown.locator('tack-section-panel')).toBeVisible()
   // All that an author may write with is there as what it is.
   const text = lesson(page)
   await expect(text.getByRole('heading', { name: 'Kept sheets' })).toBeVisible()

@@ -399,6 +399,27 @@ test('at 1366 x 768 four inks, their picture, readings and pulls, and what happe
   await expect(page.locator('tack-telling')).toHaveCount(2)
 })
 
+test('beside a lesson the densitometer reads the patch of the bench, and says no more than is asked', async ({
+  page,
+}) => {
+  await page.goto('./#view=lessons&lesson=reading-trap')
+  const meter = page.locator('tack-lesson-bench tack-densitometer')
+  await expect(meter.locator('dd')).toHaveCount(3)
+  await expect(meter.getByRole('table')).toHaveCount(0)
+  await expect(meter.getByRole('group', { name: 'Filter for trap' })).toHaveCount(0)
+  const leaveOut = (ink: string) => page.getByRole('button', { name: `${ink} prints in this patch` }).click()
+  for (const ink of ['black', 'cyan']) await leaveOut(ink)
+  await expect(meter.getByText('magenta + yellow', { exact: true })).toBeVisible()
+  const all = await meter.locator('dd').allTextContents()
+  await leaveOut('yellow')
+  await expect(meter.getByText('magenta', { exact: true })).toBeVisible()
+  // Without the yellow hardly anything takes the blue light away, and the other two filters read as before.
+  const [red, green, blue] = (await meter.locator('dd').allTextContents()).map(Number)
+  expect(blue).toBeLessThan(0.7 * Number(all[2]))
+  expect(Math.abs(red - Number(all[0]))).toBeLessThan(0.1)
+  expect(Math.abs(green - Number(all[1]))).toBeLessThan(0.15)
+})
+
 test('at 390 x 844 the way on is in view, and each number of an ink has its head above it', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 })
   await page.goto('./#view=lessons&lesson=contamination')

@@ -2,6 +2,8 @@
 import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import { openBench } from './bench-page.ts'
+import { sticksOut } from './faults.ts'
+import { cutOff } from './legible.ts'
 
 const units = ['1, black', '2, cyan', '3, magenta', '4, yellow']
 
@@ -22,6 +24,24 @@ for (const [width, height] of [
     for (let each = 3; each < sizes.length; each++) expect(sizes[each]).toEqual(sizes[each % 3])
   })
 }
+
+test('from 900 px on the section has its 300 x 220, and on a wall the letters grow with it', async ({ page }) => {
+  await openBench(page)
+  const section = page.locator('tack-section-panel tack-section-picture')
+  for (const width of [900, 942, 984, 1024, 1099]) {
+    await page.setViewportSize({ width, height: 768 })
+    await expect.poll(async () => (await section.boundingBox())?.width, `${width} px`).toBeGreaterThanOrEqual(300)
+    expect((await section.boundingBox())?.height, `${width} px`).toBeGreaterThanOrEqual(220)
+    expect(await sticksOut(page), `${width} px`).toBe(false)
+    expect(await cutOff(page), `${width} px`).toEqual([])
+  }
+  const letters = () => page.locator('body').evaluate((body) => getComputedStyle(body).fontSize)
+  expect(await letters()).toBe('16px')
+  await page.setViewportSize({ width: 3840, height: 2160 })
+  await expect.poll(letters).toBe('24px')
+  expect(await cutOff(page)).toEqual([])
+  expect(await page.evaluate(() => document.documentElement.scrollHeight <= innerHeight)).toBe(true)
+})
 
 test('the head of the page keeps its height while the page opens, and while the draft is kept', async ({ page }) => {
   await page.addInitScript(() => {
