@@ -10,9 +10,12 @@ export function unitsKept(text: string): string {
   return text.replace(parted, noBreak)
 }
 
-/** What at the end of a text belongs to the word that follows: a bracket, an opening quotation mark. */
+/**
+ * What at the end of a text belongs to the word that follows: a number, whose unit it may be, a bracket, an opening
+ * quotation mark.
+ */
 export function opening(text: string): string {
-  return /[(["“‘«¿¡]*$/u.exec(text)?.[0] ?? ''
+  return /(?:\d+(?:[.,]\d+)*[ \u00a0])?[(["“‘«¿¡]*$/u.exec(text)?.[0] ?? ''
 }
 
 /** What at the start of a text belongs to the word before it. */

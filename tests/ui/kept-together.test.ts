@@ -30,6 +30,9 @@ test('a word takes the marks that stand close to it, and the text between two wo
   expect(closing('), and')).toBe('),')
   expect(closing(' and')).toBe('')
   expect(opening('it (“')).toBe('(“')
+  expect(opening('it leaves 0.73 ')).toBe('0.73 ')
+  expect(opening('of tack 12. ')).toBe('')
+  expect(withoutMarks(', which is 1,76 ', true, true)).toBe(' which is ')
   // The lessons' own marks, which are the same on both sides of a word.
   expect(opening('press "')).toBe('"')
   expect(closing('", then')).toBe('",')

@@ -11,11 +11,11 @@ export const nip: Translated<typeof english> = {
   'nip.dry':
     'La [[ink-film|película]] de {ink} encontró tinta seca, que no se puede levantar: de {brought, number, ::.00} µm se quedaron {laid, number, ::.00} µm, como sobre papel.',
   'nip.took':
-    'En {count, number} de {of, number} puntos la [[ink-film|película]] de {ink} fue la más débil, así que se dividió allí y dejó la mitad sobre {below}.',
+    'En {count, number} de {of, number} puntos la [[ink-film|película]] de {ink} fue la más débil, así que se dividió allí y dejó la mitad sobre la de {below}.',
   'nip.failed':
     'Solo en {count, number} de {of, number} puntos fue la [[ink-film|película]] de {ink} la más débil; solo allí se dividió y dejó la mitad.',
   'nip.lifted':
-    'En {count, number} de {of, number} era más débil una película de debajo, casi siempre la de {weakest} ({weakestCount, number}): se dividió ella, la mantilla [[lifting|levantó]] una parte con todo lo que había encima, y allí no se quedó nada de {ink}.',
+    'En {count, number} de {of, number} era más débil una película de debajo, sobre todo la de {weakest} ({weakestCount, number}): se dividió ella, la mantilla [[lifting|levantó]] una parte con todo lo que había encima, y allí no se quedó nada de {ink}.',
   'nip.lifted-one':
     'En {count, number} de {of, number} era más débil la película de {weakest}, debajo: se dividió ella, la mantilla [[lifting|levantó]] una parte, y allí no se quedó nada de {ink}.',
   'nip.torn':
