@@ -77,7 +77,7 @@ export class ColourScales extends LitElement {
               ${Array.from(
                 { length: fields },
                 (_, field) =>
-                  svg`<rect x=${field * side} width=${side} height=${side} fill=${screenColour(at(field / (fields - 1))).hex}></rect>`,
+                  svg`<rect class="ink" x=${field * side} width=${side} height=${side} fill=${screenColour(at(field / (fields - 1))).hex}></rect>`,
               )}</svg
             ><span>${words.most}</span>`
         })}
