@@ -6,7 +6,8 @@ import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import { unfoldHead } from './bench-page.ts'
 import { listenTo } from './console.ts'
-import { drawn, faults, sticksOut } from './faults.ts'
+import { drawn } from './drawn.ts'
+import { faults, sticksOut } from './faults.ts'
 import { cutOff, tooFaint } from './legible.ts'
 import { atEachPlace } from './places.ts'
 
@@ -154,7 +155,6 @@ test('fingers find 44 px at every place, nothing sticks out at 320 px, nothing i
   const context = await browser.newContext({ hasTouch: true, isMobile: true, viewport: { width: 320, height: 640 } })
   const page = await context.newPage()
   await atEachPlace(page, async (name) => {
-    await drawn(page)
     expect(await sticksOut(page), name).toBe(false)
     expect(await tooSmall(page, 44), name).toEqual([])
     // a window of 1366 x 768 px at 200 %

@@ -1,10 +1,12 @@
 /** What the browser tests find on the bench, by what a person reads there. */
 import type { Locator, Page } from '@playwright/test'
+import { drawn } from './drawn.ts'
 
 export async function openBench(page: Page): Promise<void> {
   await page.goto('./#view=bench')
   await page.getByRole('heading', { name: 'Tackstair' }).waitFor()
   await handle(page, '.+').first().waitFor()
+  await drawn(page)
 }
 
 /** Where the head is short of room, what it leads to is under "Menu". */
@@ -22,6 +24,7 @@ export function handle(page: Page, ink: string): Locator {
 export async function order(page: Page): Promise<string[]> {
   // A bench that is just being opened has none yet.
   await handle(page, '.+').first().waitFor()
+  await drawn(page)
   const handles = await page.getByRole('button', { name: /^Unit \d: / }).all()
   const names = await Promise.all(handles.map((each) => each.getAttribute('aria-label')))
   return names.map((name) => /^Unit \d: (.+), tack/.exec(name ?? '')?.[1] ?? '')

@@ -9,6 +9,7 @@ import { writeResult } from '../../src/session/make-result.ts'
 import { courseLessons } from '../class/course-lessons.ts'
 import { classMember } from '../class/made-class.ts'
 import { listenTo } from './console.ts'
+import { drawn } from './drawn.ts'
 import { openLessons } from './lesson-page.ts'
 
 async function faults(page: Page): Promise<string[]> {
@@ -31,6 +32,7 @@ async function drop(page: Page, [first, ...others]: readonly string[]): Promise<
   writeFileSync(join(folder, 'first.json'), first)
   others.forEach((text, at) => writeFileSync(join(within, `${at}.json`), text))
   for (const name of ['desktop.ini', '.hidden.json']) writeFileSync(join(within, name), 'no result')
+  await drawn(page)
   const box = await page.getByText('Choose result files').boundingBox()
   if (!box) throw new Error('There is no place to drop on.')
   const session = await page.context().newCDPSession(page)

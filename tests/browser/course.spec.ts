@@ -12,6 +12,7 @@ import { termsIn } from '../../src/lesson/terms.ts'
 import { glossary } from '../../src/words/en/glossary.ts'
 import { enter, handle } from './bench-page.ts'
 import { listenTo } from './console.ts'
+import { drawn } from './drawn.ts'
 import { atStep, choose, lesson, openLessons, press } from './lesson-page.ts'
 
 function read(id: string): Lesson {
@@ -124,6 +125,7 @@ async function answer(page: Page, step: Step, way: WayStep): Promise<boolean> {
 
 /** Everything a learner reads on the bench beside the lesson: all text that is shown, and the names of its pictures. */
 async function wordsOnBench(page: Page): Promise<string> {
+  await drawn(page)
   return page.locator('tack-lesson-bench').evaluate((bench) => {
     const words: string[] = []
     const read = (node: Node): void => {

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test'
 import axe from 'axe-core'
+import { drawn } from './drawn.ts'
 
 const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
 
@@ -8,6 +9,7 @@ const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best
  * part that these selectors lead to, one shadow root after another.
  */
 export async function faults(page: Page, rules: string[] = [], part?: string[]): Promise<string[]> {
+  await drawn(page)
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe.source)
   const { violations } = await page.evaluate(
     ({ runOnly, part }) =>
@@ -29,7 +31,6 @@ export async function faultsInBothLights(page: Page, part?: string[]): Promise<s
   const found: string[] = []
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' })
-    await drawn(page)
     found.push(
       ...(await faults(page, colorScheme === 'dark' ? ofColour : [], part)).map(
         (fault) => `in the ${colorScheme}: ${fault}`,
@@ -41,6 +42,7 @@ export async function faultsInBothLights(page: Page, part?: string[]): Promise<s
 
 /** Whether anything sticks out to the side. */
 export async function sticksOut(page: Page): Promise<boolean> {
+  await drawn(page)
   return page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth)
 }
 
@@ -49,13 +51,7 @@ export async function sticksOutAt(page: Page, widths: readonly number[], height 
   const tooNarrow: number[] = []
   for (const width of widths) {
     await page.setViewportSize({ width, height })
-    await drawn(page)
     if (await sticksOut(page)) tooNarrow.push(width)
   }
   return tooNarrow
-}
-
-/** What follows a change of the window or of its colours has been laid out and drawn. */
-export async function drawn(page: Page): Promise<void> {
-  await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))))
 }

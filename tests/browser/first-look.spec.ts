@@ -4,7 +4,7 @@ import axe from 'axe-core'
 import { readFileSync } from 'node:fs'
 import { readCourse } from '../../src/lesson/check-course.ts'
 import { listenTo } from './console.ts'
-import { drawn } from './faults.ts'
+import { drawn } from './drawn.ts'
 
 const said = (page: Page) => page.locator('#said')
 const print = (page: Page) => page.getByRole('button', { name: 'Print the yellow on top' })
@@ -68,6 +68,7 @@ test('what is turned round is shown; the question why is answered on the spot an
   await expect(page.getByText('First yellow, tack 8, which is low. Then cyan, tack 16, which is high.')).toBeVisible()
   await expect(said(page)).toContainText(/of what bare paper would get\. Of the yellow, the blanket took/)
   const place = () => page.getByRole('button', { name: 'Open the bench' }).boundingBox()
+  await drawn(page)
   const before = await place()
   const why = page.getByRole('button', { name: 'Why?' })
   expect((await why.boundingBox())?.height).toBe(before?.height)

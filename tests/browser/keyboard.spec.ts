@@ -3,6 +3,7 @@ import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import { openBench, order } from './bench-page.ts'
 import { listenTo } from './console.ts'
+import { drawn } from './drawn.ts'
 import { atStep, lesson, openFile, openLessons } from './lesson-page.ts'
 
 /** What has the focus, through every shadow tree: its words, and whether it is marked. */
@@ -62,6 +63,7 @@ solution:
 /** Tabs on until what has the focus is called so, as somebody does who hears or sees the names go by. */
 async function tabTo(page: Page, name: RegExp, most = 120): Promise<void> {
   const passed: string[] = []
+  await drawn(page)
   for (let step = 0; step < most; step++) {
     await page.keyboard.press('Tab')
     const now = await focused(page)

@@ -3,7 +3,7 @@ import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import axe from 'axe-core'
 import { listenTo } from './console.ts'
-import { drawn } from './faults.ts'
+import { drawn } from './drawn.ts'
 import { choose, goOn, openLessons, press } from './lesson-page.ts'
 
 const views = [

@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test'
 import { unfoldHead } from './bench-page.ts'
 import { chromiumFlags } from './chromium.ts'
 import { listenTo } from './console.ts'
-import { drawn } from './faults.ts'
+import { drawn } from './drawn.ts'
 import { cutOff } from './legible.ts'
 
 const executablePath = process.env['TACKSTAIR_CHROMIUM']

@@ -6,6 +6,7 @@ import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import { openBench } from './bench-page.ts'
 import { listenTo } from './console.ts'
+import { drawn } from './drawn.ts'
 import { faults, sticksOut } from './faults.ts'
 
 const oneFile = pathToFileURL(join(import.meta.dirname, '../../dist/tackstair.html')).href
@@ -203,6 +204,7 @@ test('a clicker leads through the ready lecture; the screen goes blank, a unit s
   )
   await expect(page.locator('tack-spot-light .edge')).toBeAttached()
   // A press on the first unit of the picture puts that one in the light instead.
+  await drawn(page)
   const line = await page.locator('tack-spot-light').boundingBox()
   if (!line) throw new Error('The press line is not to be seen.')
   await page.mouse.click(line.x + 0.17 * line.width, line.y + 0.5 * line.height)
@@ -296,6 +298,7 @@ for (const [width, height] of [
     const buttons = page.locator('tack-lecture-show .controls')
     for (let scene = 1; scene <= 9; scene++) {
       await page.getByRole('combobox', { name: 'Scene shown' }).selectOption({ index: scene - 1 })
+      await drawn(page)
       const found = await page.locator('tack-scene-stage.shown').evaluate((stage) => {
         const root = stage.shadowRoot as ShadowRoot
         const texts = [...root.querySelectorAll<HTMLElement>('.title, .number, .head')]

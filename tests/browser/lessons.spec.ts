@@ -4,6 +4,7 @@ import type { Locator, Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import { enter, field } from './bench-page.ts'
 import { listenTo } from './console.ts'
+import { drawn } from './drawn.ts'
 import { atStep, choose, everyForm, goOn, lesson, openFile, openLessons, press } from './lesson-page.ts'
 import { faultsInBothLights, sticksOutAt } from './faults.ts'
 
@@ -395,8 +396,8 @@ test('at 1366 x 768 four inks, their picture, readings and pulls, and what happe
   await page.getByRole('combobox', { name: 'Go to step' }).selectOption({ index: 5 })
   for (const part of ['ink-ladder', 'transport', 'section-picture', 'readings-strip'])
     await expect(page.locator(`tack-lesson-bench tack-${part}`)).toBeInViewport({ ratio: 1 })
-  for (const half of await page.locator('tack-telling').all()) await expect(half).toBeInViewport({ ratio: 1 })
   await expect(page.locator('tack-telling')).toHaveCount(2)
+  for (const half of await page.locator('tack-telling').all()) await expect(half).toBeInViewport({ ratio: 1 })
 })
 
 test('beside a lesson the densitometer reads the patch of the bench, and says no more than is asked', async ({
@@ -425,6 +426,7 @@ test('at 390 x 844 the way on is in view, and each number of an ink has its head
   await page.goto('./#view=lessons&lesson=contamination')
   await expect(lesson(page).getByRole('button', { name: 'Go on', exact: true })).toBeInViewport({ ratio: 1 })
   await expect(page.locator('tack-ink-row .head')).toHaveText(Array(4).fill(['tack', 'film, µm']).flat() as string[])
+  await drawn(page)
   for (const field of await page.locator('tack-ink-row .field').all()) {
     const [head, number] = [await field.locator('.head').boundingBox(), await field.locator('input').boundingBox()]
     expect(Math.round((number?.y ?? 0) - (head?.y ?? 0) - (head?.height ?? 0))).toBeLessThanOrEqual(2)
@@ -448,7 +450,7 @@ test('at 390 x 844 the picture is seen beside a step whose inks are only looked 
     const [first, second] = [await left.boundingBox(), await right.boundingBox()]
     return (first?.x ?? 0) + (first?.width ?? 0) <= (second?.x ?? 0)
   }
-  expect(await rightOf(text, page.locator('tack-line-picture'))).toBe(true)
+  await expect.poll(() => rightOf(text, page.locator('tack-line-picture'))).toBe(true)
   await expect(text).toBeInViewport({ ratio: 1 })
 })
 
@@ -457,6 +459,7 @@ test('at 1366 x 768 step and section are seen together', async ({ page }) => {
   for (const seen of [lesson(page).getByRole('heading', { level: 2 }), page.locator('tack-section-picture')]) {
     await expect(seen).toBeInViewport({ ratio: 1 })
   }
+  await drawn(page)
   const box = await page.locator('tack-section-picture').boundingBox()
   expect(box?.width).toBeGreaterThanOrEqual(300)
   expect(box?.height).toBeGreaterThanOrEqual(220)

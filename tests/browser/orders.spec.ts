@@ -12,6 +12,7 @@ import { planTacks } from '../../src/press/tack-ladder.ts'
 import { scenarios } from '../../src/session/scenarios.ts'
 import { openBench, order } from './bench-page.ts'
 import { listenTo } from './console.ts'
+import { drawn } from './drawn.ts'
 import { faultsInBothLights, sticksOut } from './faults.ts'
 
 const checked = checkSetUp(scenarios.descending)
@@ -48,6 +49,7 @@ test('all orders are ranked as the same core ranks them here', async ({ page }) 
   }
   // The rank stands in the middle of its row, and the table beside what is said of it.
   const boxOf = (place: Locator) => place.evaluate((element) => element.getBoundingClientRect().toJSON() as DOMRect)
+  await drawn(page)
   const whole = await boxOf(row(page, 1))
   const rank = await row(page, 1)
     .getByRole('rowheader')

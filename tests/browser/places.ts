@@ -1,6 +1,7 @@
 /** Where a page can be: every view and what opens in it, each reached from the one before, so that one page is walked through all. */
 import type { Page } from '@playwright/test'
 import { unfoldHead } from './bench-page.ts'
+import { drawn } from './drawn.ts'
 
 interface Place {
   readonly name: string
@@ -145,6 +146,7 @@ const places: readonly Place[] = [
 export async function atEachPlace(page: Page, look: (name: string) => Promise<void>): Promise<void> {
   for (const { name, go } of places) {
     await go(page)
+    await drawn(page)
     await look(name)
   }
 }

@@ -6,6 +6,7 @@ import { checkSetUp } from '../../src/press/check-setup.ts'
 import { longRun } from '../../src/press/long-run.ts'
 import { scenarios } from '../../src/session/scenarios.ts'
 import { listenTo } from './console.ts'
+import { drawn } from './drawn.ts'
 import { faultsInBothLights, sticksOut } from './faults.ts'
 
 const checked = checkSetUp(scenarios.descending)
@@ -100,6 +101,7 @@ test('the marker is moved by keys, by typing and by dragging, and its sheet is s
   await expect(marker(page)).toHaveValue('2')
   await type(page, 'Sheet looked at', '1234')
   await expect(page.getByRole('button', { name: 'See sheet 1,234 on the bench' })).toBeVisible()
+  await drawn(page)
   const box = await page.locator('tack-run-chart').first().boundingBox()
   if (!box) throw new Error('the chart is not drawn')
   await page.mouse.move(box.x + 0.3 * box.width, box.y + 80)
