@@ -6,7 +6,6 @@ import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import { unfoldHead } from './bench-page.ts'
 import { listenTo } from './console.ts'
-import { drawn } from './drawn.ts'
 import { faults, sticksOut } from './faults.ts'
 import { cutOff, tooFaint } from './legible.ts'
 import { atEachPlace } from './places.ts'
@@ -159,7 +158,6 @@ test('fingers find 44 px at every place, nothing sticks out at 320 px, nothing i
     expect(await tooSmall(page, 44), name).toEqual([])
     // a window of 1366 x 768 px at 200 %
     await page.setViewportSize({ width: 683, height: 384 })
-    await drawn(page)
     expect(await cutOff(page), `${name}, at 200 %`).toEqual([])
     await page.setViewportSize({ width: 320, height: 640 })
   })

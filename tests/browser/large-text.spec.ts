@@ -3,7 +3,6 @@ import { expect, test } from '@playwright/test'
 import { unfoldHead } from './bench-page.ts'
 import { chromiumFlags } from './chromium.ts'
 import { listenTo } from './console.ts'
-import { drawn } from './drawn.ts'
 import { cutOff } from './legible.ts'
 
 const executablePath = process.env['TACKSTAIR_CHROMIUM']
@@ -28,7 +27,6 @@ test('text set to 32 px is shown in 32 px, and nothing is cut off or lies on oth
     await unfoldHead(page)
     await expect(link).toHaveAttribute('aria-current', 'page')
     await page.getByRole('main').waitFor()
-    await drawn(page)
     expect(await cutOff(page), (await link.textContent()) ?? '').toEqual([])
   }
   expect(said).toEqual([])

@@ -1,11 +1,13 @@
 /** What a person with weak eyes would miss: letters cut off or lying on one another, and edges and lines too faint. */
 import type { Page } from '@playwright/test'
+import { drawn } from './drawn.ts'
 
 /** px by which letters may reach over an edge: their boxes are taller than what is drawn of them */
 const spare = 4
 
 /** Whatever is cut off, lies over other words or sticks out to the side, one line for each. */
 export async function cutOff(page: Page): Promise<string[]> {
+  await drawn(page)
   return page.evaluate((spare) => {
     const found = new Set<string>()
     const root = document.documentElement
