@@ -456,6 +456,8 @@ test('at 390 x 844 the picture is seen beside a step whose inks are only looked 
 
 test('at 1366 x 768 step and section are seen together', async ({ page }) => {
   await toPatchStep(page)
+  // An earlier step has turned to the loupe.
+  await page.getByRole('group', { name: 'Pictures' }).getByText('Section at the nip', { exact: true }).first().click()
   for (const seen of [lesson(page).getByRole('heading', { level: 2 }), page.locator('tack-section-picture')]) {
     await expect(seen).toBeInViewport({ ratio: 1 })
   }
