@@ -66,21 +66,17 @@ export class ColourScales extends LitElement {
   override render() {
     return html`<p>${linkedText(say('colour.scales'))}</p>
       <div class="scales">
-        ${scales.map(({ name, ends: [least, most], at }) => {
-          const words = { least: say(`colour.scale.${least}`), most: say(`colour.scale.${most}`) }
-          return html`<strong>${name}</strong><span class="least">${words.least}</span>
-            <svg
-              viewBox="0 0 ${fields * side} ${side}"
-              role="img"
-              aria-label=${say('colour.scale', { name, ...words })}
-            >
-              ${Array.from(
-                { length: fields },
-                (_, field) =>
-                  svg`<rect class="ink" x=${field * side} width=${side} height=${side} fill=${screenColour(at(field / (fields - 1))).hex}></rect>`,
-              )}</svg
-            ><span>${words.most}</span>`
-        })}
+        ${scales.map(
+          ({ name, ends: [least, most], at }) =>
+            html`<strong>${name}</strong><span class="least">${say(`colour.scale.${least}`)}</span>
+              <svg viewBox="0 0 ${fields * side} ${side}" aria-hidden="true">
+                ${Array.from(
+                  { length: fields },
+                  (_, field) =>
+                    svg`<rect class="ink" x=${field * side} width=${side} height=${side} fill=${screenColour(at(field / (fields - 1))).hex}></rect>`,
+                )}</svg
+              ><span>${say(`colour.scale.${most}`)}</span>`,
+        )}
       </div>`
   }
 }

@@ -1,7 +1,6 @@
 /** What the three numbers of a colour say: the ends of their scales. Terms in [[ ]] link to the glossary. */
 export const colour = {
   'colour.scales': 'What the three [[colour-numbers|colour numbers]] say:',
-  'colour.scale': '{name}: from {least} to {most}, in steps',
   'colour.scale.black': '0 black',
   'colour.scale.white': '100 white',
   'colour.scale.green': '−50 green',

@@ -4,7 +4,6 @@ import type { Translated } from '../translated.ts'
 
 export const colour: Translated<typeof english> = {
   'colour.scales': 'Lo que dicen los tres [[colour-numbers|números del color]]:',
-  'colour.scale': '{name}: de {least} a {most}, por pasos',
   'colour.scale.black': '0 negro',
   'colour.scale.white': '100 blanco',
   'colour.scale.green': '−50 verde',
