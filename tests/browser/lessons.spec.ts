@@ -444,7 +444,6 @@ test('at 390 x 844 the picture is seen beside a step whose inks are only looked 
   const text = lesson(page).locator('.prose-text p').first()
   for (const seen of [text, lesson(page).getByRole('button', { name: 'Go on', exact: true })])
     await expect(seen).toBeInViewport({ ratio: 1 })
-  await page.locator('tack-line-picture').scrollIntoViewIfNeeded()
   await expect(page.locator('tack-line-picture')).toBeInViewport({ ratio: 0.8 })
   const rightOf = async (left: Locator, right: Locator) => {
     const [first, second] = [await left.boundingBox(), await right.boundingBox()]

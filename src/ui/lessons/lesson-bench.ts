@@ -57,9 +57,7 @@ export class LessonBench extends SessionElement {
       }
       .panel {
         position: relative;
-        padding: 8px 12px;
-        border-radius: var(--corner);
-        background: var(--panel);
+        padding: calc(8px - var(--hairline)) calc(12px - var(--hairline));
       }
       .settings,
       .results {
@@ -146,7 +144,7 @@ export class LessonBench extends SessionElement {
   declare _picture: Picture
   /** one thing stands below the other: first what the lesson works with */
   declare _narrow: boolean
-  readonly #oneColumn = window.matchMedia('(width < 41em)')
+  readonly #oneColumn = window.matchMedia('(width < 41em), (40em <= width < 56.25em) and (height < 31.25em)')
   #stopClock: (() => void) | undefined
 
   constructor() {
@@ -192,9 +190,7 @@ export class LessonBench extends SessionElement {
 
   override render() {
     const first = this._narrow && !this.#shows(ofInks)
-    const results = this.veiled
-      ? html`<p class="panel veil">${say('lessons.veiled')}</p>`
-      : this.#results()
+    const results = this.veiled ? html`<p class="panel veil">${say('lessons.veiled')}</p>` : this.#results()
     const settings = this.#settings(first)
     return html`<div class="bench ${first ? 'first' : ''}">${first ? [results, settings] : [settings, results]}</div>`
   }
