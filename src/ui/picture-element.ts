@@ -4,6 +4,7 @@
  */
 import type { PropertyDeclarations } from 'lit'
 import { css, html, nothing } from 'lit'
+import { runDrawingParts } from '../view/drawing-parts.ts'
 import type { BenchPicture, View } from '../view/picture.ts'
 import { benchPicture, leaveCells, prepareCells } from './bench-picture.ts'
 import { drawNoMore, drawSoon, enough } from './draw-soon.ts'
@@ -114,6 +115,7 @@ export abstract class PictureElement extends SessionElement {
       const isLeft = () => this.#opening !== opening
       await this.updateComplete
       try {
+        await runDrawingParts()
         const view = await this.open(this.renderRoot.querySelector('.host') as HTMLElement)
         // It was taken out of the page meanwhile, and may be back with a view of its own.
         if (isLeft()) {
