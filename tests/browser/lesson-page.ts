@@ -35,3 +35,13 @@ export async function goOn(page: Page): Promise<void> {
 export async function choose(page: Page, answer: string): Promise<void> {
   await lesson(page).getByRole('radio', { name: answer, exact: true }).check()
 }
+
+/** Opens the lesson of every form and goes through its first two steps. */
+export async function toThirdStep(page: Page): Promise<void> {
+  await openFile(page, everyForm)
+  await atStep(page, 1)
+  await goOn(page)
+  await choose(page, 'Less stays')
+  await press(page, 'That is my prediction')
+  await goOn(page)
+}

@@ -5,17 +5,12 @@ import { expect, test } from '@playwright/test'
 import { enter, field } from './bench-page.ts'
 import { listenTo } from './console.ts'
 import { drawn } from './drawn.ts'
-import { atStep, choose, everyForm, goOn, lesson, openFile, openLessons, press } from './lesson-page.ts'
+import { atStep, choose, everyForm, goOn, lesson, openFile, openLessons, press, toThirdStep } from './lesson-page.ts'
 import { faultsInBothLights, sticksOutAt } from './faults.ts'
 
 async function toPatchStep(page: Page): Promise<void> {
   await openLessons(page)
-  await openFile(page, everyForm)
-  await atStep(page, 1)
-  await goOn(page)
-  await choose(page, 'Less stays')
-  await press(page, 'That is my prediction')
-  await goOn(page)
+  await toThirdStep(page)
   await atStep(page, 3)
 }
 

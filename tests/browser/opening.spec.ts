@@ -2,7 +2,7 @@
 import type { Page } from '@playwright/test'
 import { expect, test } from '@playwright/test'
 import { enter, field, openBench } from './bench-page.ts'
-import { atStep, choose, everyForm, goOn, lesson, openFile, press } from './lesson-page.ts'
+import { atStep, everyForm, lesson, openFile, press, toThirdStep } from './lesson-page.ts'
 
 /** The words in the head before anybody has looked for a draft. */
 const draftSought = async (page: Page) => {
@@ -73,12 +73,7 @@ test('a lesson that is gone on with before the draft is found stays as it is, an
   await enter(page, 'Tack of black', '19')
   await expect(page.getByText('Draft saved')).toBeVisible()
   await page.getByRole('link', { name: 'Lessons' }).click()
-  await openFile(page, everyForm)
-  await atStep(page, 1)
-  await goOn(page)
-  await choose(page, 'Less stays')
-  await press(page, 'That is my prediction')
-  await goOn(page)
+  await toThirdStep(page)
   const letGo = await holdDraftBack(page)
   // The page waits however long all that follows takes on a busy machine.
   await page.addInitScript(() => (AbortSignal.timeout = () => new AbortController().signal))

@@ -64,11 +64,8 @@ export const lessonsViewStyles = css`
       max-height: 62dvh;
     }
   }
-  /* A phone on its side has no height to share. */
-  @media (40em <= width < 56.25em) and (height < 31.25em) {
-    :host([data-screen='lesson']) {
-      grid-template: auto minmax(0, 1fr) / minmax(0, 5fr) minmax(0, 6fr);
-    }
+  /* Lesson and bench stand side by side. */
+  @media (min-width: 56.25em), (40em <= width < 56.25em) and (height < 31.25em) {
     .refused,
     .drop {
       grid-column: 1 / -1;
@@ -79,6 +76,12 @@ export const lessonsViewStyles = css`
     .lesson,
     .bench {
       grid-row: 2;
+    }
+  }
+  /* A phone on its side has no height to share. */
+  @media (40em <= width < 56.25em) and (height < 31.25em) {
+    :host([data-screen='lesson']) {
+      grid-template: auto minmax(0, 1fr) / minmax(0, 5fr) minmax(0, 6fr);
     }
     .lesson,
     :host([data-large]) .lesson {
@@ -92,17 +95,6 @@ export const lessonsViewStyles = css`
       grid-template: auto minmax(0, 1fr) / minmax(21.25rem, 29%) minmax(0, 1fr);
       gap: 0 8px;
       align-items: start;
-    }
-    .refused,
-    .drop {
-      grid-column: 1 / -1;
-    }
-    .size {
-      display: none;
-    }
-    .lesson,
-    .bench {
-      grid-row: 2;
     }
     .lesson {
       position: sticky;
